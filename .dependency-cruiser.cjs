@@ -2,9 +2,10 @@
 // those may use in turn. Other rooms are entered by their door only (index.ts).
 const mayUse = {
   units: [],
+  fields: ['units'],
   figure: ['units'],
   geometry: ['units'],
-  body: ['figure'],
+  body: ['figure', 'fields'],
   skirt: ['body', 'geometry'],
   ribbon: ['skirt'],
   cloth: ['skirt', 'ribbon'],

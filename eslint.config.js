@@ -17,6 +17,8 @@ export default tseslint.config(
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
       '@typescript-eslint/consistent-type-definitions': ['error', 'interface'],
       '@typescript-eslint/dot-notation': 'off',
+      // A branded length is a number; the rule does not know.
+      '@typescript-eslint/no-unsafe-unary-minus': 'off',
       eqeqeq: 'error',
     },
   },

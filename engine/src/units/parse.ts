@@ -29,50 +29,36 @@ const millimetresPer: Readonly<Record<LengthUnit, number>> = {
 };
 
 /** English and French names: a document's value never depends on its language, so both are always read. */
-const unitNames: Readonly<Record<string, LengthUnit>> = {
-  ...Object.fromEntries(
-    ['in', 'ins', 'inch', 'inches', '"', '″', '”', "''", 'po', 'pouce', 'pouces'].map((n) => [n, 'in']),
-  ),
-  ...Object.fromEntries(
-    ['cm', 'centimetre', 'centimetres', 'centimeter', 'centimeters', 'centimètre', 'centimètres'].map((n) => [
-      n,
-      'cm',
-    ]),
-  ),
-  ...Object.fromEntries(
-    ['mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters', 'millimètre', 'millimètres'].map((n) => [
-      n,
-      'mm',
-    ]),
-  ),
-  ...Object.fromEntries(['m', 'metre', 'metres', 'meter', 'meters', 'mètre', 'mètres'].map((n) => [n, 'm'])),
-  ...Object.fromEntries(['yd', 'yds', 'yard', 'yards', 'vg', 'verge', 'verges'].map((n) => [n, 'yd'])),
-  ...Object.fromEntries(['ft', 'foot', 'feet', "'", '′', '’', 'pi', 'pied', 'pieds'].map((n) => [n, 'ft'])),
+const namesOf: Readonly<Record<LengthUnit, string>> = {
+  in: `in ins inch inches " ″ ” '' po pouce pouces`,
+  cm: 'cm centimetre centimetres centimeter centimeters centimètre centimètres',
+  mm: 'mm millimetre millimetres millimeter millimeters millimètre millimètres',
+  m: 'm metre metres meter meters mètre mètres',
+  yd: 'yd yds yard yards vg verge verges',
+  ft: `ft foot feet ' ′ ’ pi pied pieds`,
 };
-
-const singleGlyphs: Readonly<Record<string, string>> = {
-  '½': '1/2',
-  '⅓': '1/3',
-  '⅔': '2/3',
-  '¼': '1/4',
-  '¾': '3/4',
-  '⅛': '1/8',
-  '⅜': '3/8',
-  '⅝': '5/8',
-  '⅞': '7/8',
-};
-const smallDigits: Readonly<Record<string, string>> = Object.fromEntries(
-  [...'⁰¹²³⁴⁵⁶⁷⁸⁹'].map((c, i) => [c, String(i)]).concat([...'₀₁₂₃₄₅₆₇₈₉'].map((c, i) => [c, String(i)])),
+const unitNamed = new Map(
+  lengthUnits.flatMap((unit) => namesOf[unit].split(' ').map((name) => [name, unit] as const)),
 );
+
+const singleGlyphs = new Map(
+  ['½ 1/2', '⅓ 1/3', '⅔ 2/3', '¼ 1/4', '¾ 3/4', '⅛ 1/8', '⅜ 3/8', '⅝ 5/8', '⅞ 7/8'].map((pair) => {
+    const [glyph = '', plain = ''] = pair.split(' ');
+    return [glyph, plain] as const;
+  }),
+);
+const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+const LOWERED = '₀₁₂₃₄₅₆₇₈₉';
+const plainDigit = (digit: string): string => String(Math.max(RAISED.indexOf(digit), LOWERED.indexOf(digit)));
 
 /** Longest text worth reading; anything longer is junk. */
 const LONGEST_TEXT = 60;
 
 const plainFractions = (text: string): string =>
   text
-    .replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/g, (glyph) => ` ${singleGlyphs[glyph] ?? ''}`)
+    .replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/g, (glyph) => ` ${singleGlyphs.get(glyph) ?? ''}`)
     .replace(/([\d)])([⁰¹²³⁴⁵⁶⁷⁸⁹])/g, '$1 $2')
-    .replace(/[⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉]/g, (digit) => smallDigits[digit] ?? '')
+    .replace(/[⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉]/g, plainDigit)
     .replace(/⁄/g, '/')
     .replace(/[\u00a0\u202f\u2009]/g, ' ');
 
@@ -110,7 +96,7 @@ export function parseLength(text: string | number, bareUnit?: LengthUnit): Parse
       decimal !== undefined
         ? Number(decimal.replace(',', '.'))
         : Number(whole ?? 0) + Number(top) / Number(bottom);
-    const unit = name ? unitNames[name.toLowerCase()] : bareUnit;
+    const unit = name ? unitNamed.get(name.toLowerCase()) : bareUnit;
     if (name && !unit) return fault('unknownUnit');
     if (!unit) return fault('noUnit');
     if (millimetresPer[unit] >= smallestSoFar) return fault('unitOrder');

@@ -1,4 +1,4 @@
-import { MM_PER_INCH, MM_PER_METRE, MM_PER_YARD, inches, mm, type Mm } from './mm.ts';
+import { MM_PER_INCH, MM_PER_METRE, MM_PER_YARD, mm, type Mm } from './mm.ts';
 import { roundTo, stepsIn, type Direction } from './round.ts';
 
 /** The two ways to measure that a maker chooses from. */
@@ -33,7 +33,7 @@ const glyphs: Readonly<Record<string, string>> = {
 const raised = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 const lowered = '₀₁₂₃₄₅₆₇₈₉';
 const inDigits = (value: number, digits: string): string =>
-  [...String(value)].map((digit) => digits[Number(digit)] ?? '').join('');
+  String(value).replace(/\d/g, (digit) => digits.charAt(Number(digit)));
 
 /** `11¼`, `⅜`, `0`: a count of `parts` of a whole as a true fraction; `parts` a power of two. */
 export function fraction(count: number, parts: number): string {
@@ -94,7 +94,3 @@ export function showShopLength(value: Mm, how: ShowLength): string {
     ? `${fraction(stepsIn(value, mm(MM_PER_YARD / 8), 'up'), 8)}${GAP}${how.words.yard}`
     : `${decimal(value / MM_PER_METRE, how.words, 2)}${GAP}${how.words.metre}`;
 }
-
-/** The marks a maker may chalk to, finest first. */
-export const inchMarks: readonly Mm[] = [inches(1 / 16), inches(1 / 8), inches(1 / 4)];
-export const metricMarks: readonly Mm[] = [mm(1), mm(2), mm(5)];

@@ -1,0 +1,73 @@
+import type { Figure, Notice } from '../figure/index.ts';
+import { mm, roundTo, longest, type Mm } from '../units/index.ts';
+import { caution, figure } from './codes.ts';
+import type { ChangeOptions, ClothOptions } from './options.ts';
+
+/** The cloth as it will lie on the table after its wash. */
+export interface Fabric {
+  readonly lengthwise: Figure;
+  readonly crosswise: Figure;
+  readonly selvage: Figure<Mm>;
+  /** Width after the wash between the selvages, and with one selvage used as the waist edge. */
+  readonly usable: Figure<Mm>;
+  readonly usableFromSelvage: Figure<Mm>;
+  readonly oneWay: boolean;
+  readonly step: Figure<Mm>;
+  readonly least: Figure<Mm>;
+  readonly notices: readonly Notice[];
+}
+
+/** Reads the cloth. Prewashed cloth does not change again; otherwise the wash is reckoned with, never both. */
+export function readFabric(chosen: ClothOptions): Fabric {
+  const lengthwise = changeOf(chosen.change.lengthwise, chosen.washed);
+  const crosswise = changeOf(chosen.change.crosswise, chosen.washed);
+  const width = figure.length(chosen.width, 'cloth.width');
+  const selvage = figure.length(chosen.selvage, 'cloth.selvage');
+  const between = (selvages: number): Figure<Mm> =>
+    figure.length(
+      mm(Math.max(1, width.value * (1 - crosswise.value) - selvages * selvage.value)),
+      'cloth.usable',
+      { width, change: crosswise, selvages: figure.count(selvages, 'cloth.selvages'), selvage },
+    );
+  const isRange =
+    !chosen.washed &&
+    [chosen.change.lengthwise, chosen.change.crosswise].some((c) => typeof c !== 'number' && 'to' in c);
+  return {
+    lengthwise,
+    crosswise,
+    selvage,
+    usable: between(2),
+    usableFromSelvage: between(1),
+    oneWay: chosen.oneWay,
+    step: figure.length(chosen.step, 'cloth.step'),
+    least: figure.length(chosen.least, 'cloth.least'),
+    notices: isRange ? [caution('cloth.changeIsRange', { lengthwise, crosswise })] : [],
+  };
+}
+
+function changeOf(change: ChangeOptions, washed: boolean): Figure {
+  if (washed) return figure.percent(0, 'cloth.changeDone');
+  if (typeof change === 'number') return figure.percent(change, 'cloth.change');
+  if ('to' in change) return figure.percent(Math.max(change.from, change.to), 'cloth.changeUpper');
+  const before = figure.length(change.before, 'cloth.squareBefore');
+  const after = figure.length(change.after, 'cloth.squareAfter');
+  // Cloth that grew in the wash is bought as if it had not: it can't be counted on to grow again.
+  return figure.percent(Math.max(0, 1 - after.value / before.value), 'cloth.changeMeasured', {
+    before,
+    after,
+  });
+}
+
+/**
+ * Length to buy so that `needed` is left after the first wash: needed / (1 − change), not needed × (1 + change).
+ * Dimensional change as ISO 5077 defines it; `change` is a ratio in [0, 1).
+ */
+export function beforeWash(needed: Figure<Mm>, change: Figure): Figure<Mm> {
+  return figure.length(mm(needed.value / (1 - change.value)), 'cloth.beforeWash', { needed, change });
+}
+
+/** What the shop cuts: up to its next step, and at least its least length. Exact steps stay. */
+export function toBuy(needed: Figure<Mm>, fabric: Pick<Fabric, 'step' | 'least'>): Figure<Mm> {
+  const rounded = roundTo(longest(needed.value, fabric.least.value), fabric.step.value, 'up');
+  return figure.length(rounded, 'cloth.toBuy', { needed, step: fabric.step, least: fabric.least });
+}

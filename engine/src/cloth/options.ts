@@ -1,0 +1,52 @@
+import { z } from 'zod';
+import { colourField, priceField, type Fields } from '../fields/index.ts';
+import { clothWeights } from '../skirt/index.ts';
+import { mm } from '../units/index.ts';
+
+/** The ways to lay the panels of one skirt. */
+export const layKinds = ['double fold', 'lengthwise fold', 'crosswise fold', 'open'] as const;
+export type LayKind = (typeof layKinds)[number];
+
+const boltWidth = { least: mm(200), most: mm(4000) };
+const boltLength = { least: mm(50), most: mm(200_000) };
+const square = { least: mm(50), most: mm(2000) };
+
+/** Largest change in the wash that is cloth and not an accident. */
+const MOST_CHANGE = 40;
+
+/**
+ * Change of one direction in the first wash: known, a range, or a square that was measured before and after.
+ * Percent by the definition of ISO 5077, shrinkage counted as positive.
+ */
+const change = (fields: Fields) =>
+  z.union([
+    fields.percent(0, MOST_CHANGE),
+    z.strictObject({ from: fields.percent(0, MOST_CHANGE), to: fields.percent(0, MOST_CHANGE) }),
+    z.strictObject({ before: fields.length(square), after: fields.length(square) }),
+  ]);
+
+/** The cloth. Quilting cotton off a 44 in bolt that was not washed yet. Common practice, no source. */
+export const clothOptions = (fields: Fields) =>
+  z.strictObject({
+    name: z.string().max(80).default(''),
+    colour: colourField.prefault('navy'),
+    width: fields.usual(boltWidth, { inches: '44 in', metric: '112 cm' }),
+    selvage: fields.usual({ least: mm(0), most: mm(80) }, { inches: '1/2 in', metric: '1.2 cm' }),
+    weight: z.enum(clothWeights).default('medium'),
+    /** Whether it has had its first wash: then it will not change again. */
+    washed: z.boolean().default(false),
+    change: z
+      .strictObject({ lengthwise: change(fields).prefault(5), crosswise: change(fields).prefault(5) })
+      .prefault({}),
+    oneWay: z.boolean().default(false),
+    lay: z.enum(['auto', ...layKinds]).default('auto'),
+    /** Shop's cutting step and least length, and the price of one metre or one yard. */
+    step: fields.usual({ least: mm(1), most: mm(10_000) }, { inches: '1/8 yd', metric: '0.1 m' }),
+    least: fields.usual({ least: mm(0), most: mm(10_000) }, { inches: '1/4 yd', metric: '0.1 m' }),
+    price: priceField.optional(),
+    /** What there is of it, where that is all there is. */
+    have: fields.length(boltLength).optional(),
+  });
+
+export type ClothOptions = z.infer<ReturnType<typeof clothOptions>>;
+export type ChangeOptions = ClothOptions['change']['lengthwise'];

@@ -1,0 +1,15 @@
+export * from './area.ts';
+export * from './bounds.ts';
+export * from './check.ts';
+export * from './clip.ts';
+export * from './flatten.ts';
+export * from './inside.ts';
+export * from './intersect.ts';
+export { distanceTo } from './nearest.ts';
+export { offsetSegment } from './offset.ts';
+export { offsetOutline, type OffsetEdge } from './outline.ts';
+export { lengthOf, pointAt, polyline, reversed, stretch, tangentAt, type Path } from './path.ts';
+export { between, distance, midpoint, point, type Point } from './point.ts';
+export * from './sector.ts';
+export { arc, endOf, line, reverse, startOf, type Arc, type Line, type Segment } from './segment.ts';
+export * from './transform.ts';

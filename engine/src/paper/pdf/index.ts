@@ -1,0 +1,1 @@
+export { missingGlyphs, writePdf } from './writePdf.ts';

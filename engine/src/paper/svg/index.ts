@@ -1,0 +1,1 @@
+export { writeSvg, type SvgOptions } from './writeSvg.ts';

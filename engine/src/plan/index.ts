@@ -1,0 +1,1 @@
+export { hasProblems, planSkirt, type SkirtPlan, type Stage, type StagedNotice } from './plan.ts';

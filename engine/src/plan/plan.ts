@@ -1,0 +1,89 @@
+import { readBody, strideNeed, type Body, type Stride } from '../body/index.ts';
+import { layAll, readFabric, type ClothPlan } from '../cloth/index.ts';
+import type { Notice } from '../figure/index.ts';
+import type { SkirtRequest } from '../request/index.ts';
+import { composeRibbons, type Composition } from '../ribbon/index.ts';
+import { seamLines, type StitchLine } from '../seams/index.ts';
+import { planSewing, type Sewing } from '../sewing/index.ts';
+import { draftSkirt, type Skirt } from '../skirt/index.ts';
+import { listSupplies, type Supplies } from '../supplies/index.ts';
+
+/** Parts of the job, in its order; every notice belongs to one. */
+export type Stage = 'body' | 'cut' | 'ribbons' | 'cloth' | 'supplies';
+
+export interface StagedNotice {
+  readonly stage: Stage;
+  readonly notice: Notice;
+}
+
+/** Everything that is known of one skirt before the scissors close. */
+export interface SkirtPlan {
+  readonly request: SkirtRequest;
+  readonly body: Body;
+  readonly stride: Stride;
+  readonly skirt: Skirt;
+  readonly ribbons: Composition;
+  readonly cloth: ClothPlan;
+  readonly lines: readonly StitchLine[];
+  readonly supplies: Supplies;
+  readonly sewing: Sewing;
+  /** Problems first, then cautions, each in the order of the job. */
+  readonly notices: readonly StagedNotice[];
+}
+
+/** Runs the whole line for one skirt. Never throws on a parsed request; what can't be met is among its notices. */
+export function planSkirt(request: SkirtRequest): SkirtPlan {
+  const body = readBody(request.body);
+  const stride = strideNeed(body);
+  const fabric = readFabric(request.cloth);
+  const context = {
+    body,
+    stride,
+    clothWidth: fabric.usable,
+    clothWeight: request.cloth.weight,
+    mark: request.mark,
+  };
+  const skirt = draftSkirt(context, request.cut, request.waist);
+  const ribbons = composeRibbons(skirt, request.ribbons, request.mark);
+  const cloth = layAll(skirt, request.cloth);
+  const lines = seamLines(skirt, ribbons, request.sewing.overlocker ? 'overlocker' : 'zigzag');
+  const supplies = listSupplies({
+    skirt,
+    ribbons,
+    cloth,
+    lines,
+    clothOptions: request.cloth,
+    ribbonOptions: request.ribbons,
+    options: request.supplies,
+    system: request.measure,
+  });
+  const sewing = planSewing({
+    body,
+    skirt,
+    ribbons,
+    ribbonOptions: request.ribbons,
+    cloth,
+    clothOptions: request.cloth,
+    lines,
+    supplies,
+    options: request.sewing,
+  });
+  const found: [Stage, readonly Notice[]][] = [
+    ['body', [...body.notices, ...stride.notices]],
+    ['cut', skirt.notices],
+    ['ribbons', ribbons.notices],
+    ['cloth', cloth.notices],
+    ['supplies', supplies.notices],
+  ];
+  return { request, body, stride, skirt, ribbons, cloth, lines, supplies, sewing, notices: staged(found) };
+}
+
+function staged(found: readonly (readonly [Stage, readonly Notice[]])[]): StagedNotice[] {
+  const all = found.flatMap(([stage, notices]) => notices.map((notice) => ({ stage, notice })));
+  const at = (level: Notice['level']): StagedNotice[] => all.filter(({ notice }) => notice.level === level);
+  return [...at('problem'), ...at('caution')];
+}
+
+/** Whether the plan carries a wish that can't be met. */
+export const hasProblems = (plan: SkirtPlan): boolean =>
+  plan.notices.some(({ notice }) => notice.level === 'problem');

@@ -1,0 +1,38 @@
+import { z } from 'zod';
+import { fieldsFor } from '../fields/index.ts';
+import type { MeasureSystem } from '../units/index.ts';
+import { REQUEST_VERSION, requestSchema } from './request.ts';
+
+type JsonSchema = z.core.JSONSchema.JSONSchema;
+
+/**
+ * JSON Schema (draft 2020-12) of a request. Its defaults are those of the system of measure; a document in the
+ * other system has that system's usual figures.
+ */
+export function requestJsonSchema(system: MeasureSystem = 'inches'): JsonSchema {
+  return {
+    ...z.toJSONSchema(requestSchema(fieldsFor(undefined, system)), { io: 'input' }),
+    title: `Ribbonwright skirt request, version ${String(REQUEST_VERSION)}`,
+  };
+}
+
+/** The keys that may stand at a path; for a choice of shapes, those of all of them. */
+export function keysOfSchema(schema: z.ZodType, path: readonly PropertyKey[]): string[] {
+  let at: JsonSchema[] = [z.toJSONSchema(schema, { io: 'input' })];
+  for (const key of path) at = at.flatMap(shapes).flatMap((each) => stepInto(each, key));
+  return [...new Set(at.flatMap(shapes).flatMap((each) => Object.keys(each.properties ?? {})))];
+}
+
+const isSchema = (value: unknown): value is JsonSchema => typeof value === 'object' && value !== null;
+
+const shapes = (schema: JsonSchema): JsonSchema[] => [
+  schema,
+  ...[...(schema.anyOf ?? []), ...(schema.oneOf ?? []), ...(schema.allOf ?? [])]
+    .filter(isSchema)
+    .flatMap(shapes),
+];
+
+function stepInto(schema: JsonSchema, key: PropertyKey): JsonSchema[] {
+  const next = typeof key === 'number' ? schema.items : schema.properties?.[String(key)];
+  return isSchema(next) && !Array.isArray(next) ? [next] : [];
+}

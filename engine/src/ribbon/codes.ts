@@ -1,0 +1,38 @@
+import { figures, notices } from '../figure/index.ts';
+
+export type RibbonFigureCode =
+  | 'ribbon.width'
+  | 'ribbon.lowest'
+  | 'ribbon.highest'
+  | 'ribbon.highestUsual'
+  | 'ribbon.gap'
+  | 'ribbon.lowestRow'
+  | 'ribbon.nextRow'
+  | 'ribbon.fromRawEdge'
+  | 'ribbon.across'
+  | 'ribbon.acrossRound'
+  | 'ribbon.overhang'
+  | 'ribbon.stripLength'
+  | 'ribbon.total'
+  | 'ribbon.strips'
+  | 'ribbon.radius'
+  | 'ribbon.curveShare'
+  | 'ribbon.takeUp'
+  | 'ribbon.tuck'
+  | 'ribbon.tucks'
+  | 'ribbon.easeLimit'
+  | 'ribbon.room'
+  | 'ribbon.roomNeeded'
+  | 'ribbon.hemStitching'
+  | 'ribbon.clearance'
+  | 'ribbon.clearTop';
+
+export type RibbonNoticeCode =
+  | 'ribbon.noRoom'
+  | 'ribbon.rowOnHemStitching'
+  | 'ribbon.rowPastTop'
+  | 'ribbon.easeWithSteam'
+  | 'ribbon.willNotLieFlat';
+
+export const figure = figures<RibbonFigureCode>();
+export const { caution, problem } = notices<RibbonNoticeCode>();

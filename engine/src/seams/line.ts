@@ -1,0 +1,27 @@
+import type { Colour } from '../fields/index.ts';
+import type { Figure } from '../figure/index.ts';
+import type { Mm } from '../units/index.ts';
+
+/**
+ * Stitch classes of ISO 4915: 301 lockstitch, 304 zigzag lockstitch, 504 three-thread over-edge.
+ */
+export type StitchClass = '301' | '304' | '504';
+
+/** Seam classes of ISO 4916: 1 superimposed, 6 edge neatening, 7 a separate item applied. */
+export type SeamClass = 1 | 6 | 7;
+
+export type SeamName =
+  'side seam' | 'edge finish' | 'ribbon edge' | 'hem' | 'casing' | 'elastic join' | 'elastic catch';
+
+/** One line of stitching, or several alike. */
+export interface StitchLine {
+  readonly name: SeamName;
+  readonly stitch: StitchClass;
+  readonly seam: SeamClass;
+  /** All of them together. */
+  readonly length: Figure<Mm>;
+  /** Starts; each start and stop leaves a tail of thread. */
+  readonly starts: number;
+  /** Colour of the needle's thread: a ribbon's own, or null for the cloth's. */
+  readonly top: Colour | null;
+}

@@ -1,0 +1,66 @@
+import type { ClothOptions, ClothPlan } from '../cloth/index.ts';
+import type { Figure } from '../figure/index.ts';
+import type { Composition, RibbonOptions } from '../ribbon/index.ts';
+import type { StitchLine } from '../seams/index.ts';
+import type { Skirt } from '../skirt/index.ts';
+import type { Supplies } from '../supplies/index.ts';
+import { mm, type Minutes, type Mm } from '../units/index.ts';
+import { figure } from './codes.ts';
+import type { SewingOptions } from './options.ts';
+import type { Caution, Sentence, Step, StepId, Station, Stitch } from './step.ts';
+import { noWait } from './time.ts';
+import type { Body } from '../body/index.ts';
+
+/** All that the steps speak of. */
+export interface Bench {
+  readonly body: Body;
+  readonly skirt: Skirt;
+  readonly ribbons: Composition;
+  readonly ribbonOptions: RibbonOptions;
+  readonly cloth: ClothPlan;
+  readonly clothOptions: ClothOptions;
+  readonly lines: readonly StitchLine[];
+  readonly supplies: Supplies;
+  readonly options: SewingOptions;
+}
+
+interface StepParts {
+  readonly id: StepId;
+  readonly after: readonly StepId[];
+  readonly station: Station;
+  readonly sentences: readonly (Sentence | false)[];
+  readonly cautions?: readonly (Caution | false)[];
+  readonly stitch?: Stitch;
+  readonly hands: Figure<Minutes>;
+  readonly wait?: Figure<Minutes>;
+}
+
+export const step = (parts: StepParts): Step => ({
+  id: parts.id,
+  after: parts.after,
+  station: parts.station,
+  sentences: parts.sentences.filter((each) => each !== false),
+  cautions: (parts.cautions ?? []).filter((each) => each !== false),
+  stitch: parts.stitch ?? null,
+  hands: parts.hands,
+  wait: parts.wait ?? noWait,
+});
+
+/** Straight stitch for medium cotton, 2.5 mm; zigzag 3 mm wide. Handbook figures for home machines. */
+export const straightStitch: Stitch = {
+  stitch: '301',
+  length: figure.length(mm(2.5), 'sewing.stitchLength'),
+  width: null,
+};
+export const zigzagStitch: Stitch = {
+  stitch: '304',
+  length: figure.length(mm(2), 'sewing.stitchLength'),
+  width: figure.length(mm(3), 'sewing.zigzagWidth'),
+};
+
+/** Length of all stitching of one name. */
+export const lengthOfLines = (bench: Bench, name: StitchLine['name']): Mm =>
+  mm(bench.lines.filter((line) => line.name === name).reduce((sum, line) => sum + line.length.value, 0));
+
+export const stripsOf = (bench: Bench): number =>
+  bench.ribbons.rows.reduce((sum, row) => sum + row.strips.length, 0);

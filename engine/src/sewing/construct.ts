@@ -1,0 +1,92 @@
+import { mm } from '../units/index.ts';
+import { lengthOfLines, step, straightStitch, zigzagStitch, type Bench } from './bench.ts';
+import { figure } from './codes.ts';
+import { panelsDone } from './ribbonSteps.ts';
+import { say, type Step } from './step.ts';
+import { hands, paces } from './time.ts';
+
+/** From finished panels to a tube with its edges and hem. */
+export function constructSteps(bench: Bench): Step[] {
+  const { skirt, ribbons, options, cloth } = bench;
+  const { skill } = options;
+  const round = ribbons.where === 'round';
+  const hasRows = ribbons.rows.length > 0;
+  const seams = round ? 1 : skirt.sideSeams;
+  const each = lengthOfLines(bench, 'side seam') / skirt.sideSeams;
+  const flared = skirt.marks.hemQuarter.value > skirt.marks.waistQuarter.value;
+  const straight = skirt.hang.shape === 'straight';
+  return [
+    step({
+      id: 'sideSeams',
+      after: [panelsDone(bench), 'testStitch'],
+      station: 'machine',
+      sentences: [
+        hasRows && say('sideSeams.match'),
+        say('sideSeams.sew', { seams, seam: skirt.sideSeamAllowance }),
+        flared && straight && say('sideSeams.mirror'),
+        hasRows && say('sideSeams.catch'),
+      ],
+      cautions: ['needle', 'pins'],
+      stitch: straightStitch,
+      hands: hands(skill, paces.seam, seams, mm(seams * each)),
+    }),
+    step({
+      id: 'finishEdges',
+      after: ['sideSeams'],
+      station: options.overlocker ? 'overlocker' : 'machine',
+      sentences: [
+        say(options.overlocker ? 'finishEdges.overlock' : 'finishEdges.zigzag'),
+        skirt.marking === 'straight widths' && say('finishEdges.selvage'),
+        say('finishEdges.press'),
+      ],
+      cautions: ['needle', 'hotIron'],
+      ...(options.overlocker ? {} : { stitch: zigzagStitch }),
+      hands: hands(skill, paces.edge, 0, lengthOfLines(bench, 'edge finish')),
+    }),
+    step({
+      id: 'hem',
+      after: ['finishEdges'],
+      station: 'machine',
+      sentences: [
+        say('hem.turn', {
+          hem: skirt.hemAllowance,
+          turnUnder: figure.length(skirt.hemTurnUnder, 'sewing.turnUnder'),
+          depth: hemDepth(bench),
+        }),
+        say('hem.stitch', { depth: hemDepth(bench), round: skirt.hemRound }),
+        !straight && say('hem.curve'),
+      ],
+      cautions: ['hotIron', 'needle'],
+      stitch: straightStitch,
+      hands: hands(skill, paces.hem, 0, lengthOfLines(bench, 'hem')),
+    }),
+    step({
+      id: 'casing',
+      after: ['finishEdges'],
+      station: 'machine',
+      sentences: [
+        say('casing.turn', { casing: skirt.waist.topAllowance, depth: casingDepth(bench) }),
+        cloth.chosen.kind === 'double fold' && straight && say('casing.selvage'),
+        !straight && say('casing.curve'),
+        say('casing.stitch', {
+          depth: casingDepth(bench),
+          opening: figure.length(THREADING_OPENING, 'sewing.threadingOpening'),
+        }),
+      ],
+      cautions: ['hotIron', 'needle'],
+      stitch: straightStitch,
+      hands: hands(skill, paces.casing, 0, lengthOfLines(bench, 'casing')),
+    }),
+  ];
+}
+
+/** Opening left to thread the elastic: about 1 to 2 in in published tutorials. */
+const THREADING_OPENING = mm(50);
+
+const hemDepth = ({ skirt }: Bench) =>
+  figure.length(mm(skirt.hemAllowance.value - skirt.hemTurnUnder), 'sewing.hemStitching', {
+    hem: skirt.hemAllowance,
+  });
+
+const casingDepth = ({ skirt }: Bench) =>
+  figure.length(skirt.waist.depth, 'sewing.casingStitching', { casing: skirt.waist.topAllowance });

@@ -1,0 +1,145 @@
+import type { NoticeParam } from '../figure/index.ts';
+import { mm } from '../units/index.ts';
+import { step, type Bench } from './bench.ts';
+import { figure } from './codes.ts';
+import { roundPanel } from './prepare.ts';
+import { say, type Sentence, type Step, type StepId } from './step.ts';
+import { hands, paces, waiting } from './time.ts';
+
+/** Hours that a skirt cut off the grain hangs before its hem is trued: 24 in extension leaflets (48 in one). */
+const HANG_HOURS = 24;
+
+/** From square cloth to panels with their rows' edge trimmed true. */
+export function cuttingSteps(bench: Bench): Step[] {
+  const { skirt, cloth, options } = bench;
+  const { skill } = options;
+  const lay = cloth.chosen;
+  const cutsThroughFour = lay.table.layers === 4;
+  const cuts = cutsThroughFour ? 1 : lay.table.pieces.length;
+  const straightWidths = skirt.marking === 'straight widths';
+  const trimOff = figure.length(
+    mm(
+      skirt.marks.cutLength.value -
+        skirt.finishedLength.value -
+        skirt.hemAllowance.value -
+        skirt.waist.topAllowance.value,
+    ),
+    'sewing.trimOff',
+    {
+      cutLength: skirt.marks.cutLength,
+      length: skirt.finishedLength,
+      hem: skirt.hemAllowance,
+      casing: skirt.waist.topAllowance,
+    },
+  );
+  const steps = [
+    step({
+      id: 'fold',
+      after: ['straighten', 'measure'],
+      station: 'table',
+      sentences: foldSentences(bench),
+      hands: hands(skill, paces.fold),
+    }),
+    step({
+      id: 'mark',
+      after: ['fold'],
+      station: 'table',
+      sentences: straightWidths ? widthMarks(bench) : flaredMarks(bench),
+      hands: hands(skill, paces.mark, 4 * cuts),
+    }),
+    step({
+      id: 'cut',
+      after: ['mark'],
+      station: 'table',
+      sentences: [
+        say('cut.pinLayers', { layers: lay.table.layers }),
+        say('cut.smooth'),
+        cutsThroughFour && say('cut.slitFold'),
+        straightWidths && say('cut.tear'),
+        say('cut.frontBack'),
+      ],
+      cautions: ['shears', 'pins'],
+      hands: hands(skill, paces.cut, 0, mm((cutsThroughFour ? 0.5 : cuts) * roundPanel(bench))),
+    }),
+    step({
+      id: 'trim',
+      after: ['cut'],
+      station: 'table',
+      sentences: [
+        say('trim.square', { trimOff }),
+        say('trim.check', { length: rawLength(bench) }),
+        say('trim.beforeRows'),
+      ],
+      cautions: ['shears'],
+      hands: hands(skill, paces.trim, skirt.panels.length),
+    }),
+  ];
+  if (!skirt.hang.mustHang) return steps;
+  return [
+    ...steps,
+    step({
+      id: 'hang',
+      after: ['trim'],
+      station: 'table',
+      sentences: [say('hang.day', { hours: figure.count(HANG_HOURS, 'sewing.hangHours') }), say('hang.true')],
+      hands: hands(skill, paces.hang),
+      wait: waiting(HANG_HOURS * 60),
+    }),
+  ];
+}
+
+/** The step after which panels are ready for their rows. */
+export const panelsReady = (bench: Bench): StepId => (bench.skirt.hang.mustHang ? 'hang' : 'trim');
+
+/** Raw edge to raw edge once trimmed, along the centre. */
+const rawLength = ({ skirt }: Bench) =>
+  figure.length(
+    mm(skirt.finishedLength.value + skirt.hemAllowance.value + skirt.waist.topAllowance.value),
+    'sewing.rawLength',
+    { length: skirt.finishedLength, hem: skirt.hemAllowance, casing: skirt.waist.topAllowance },
+  );
+
+function foldSentences({ cloth, skirt }: Bench): Sentence[] {
+  const lay = cloth.chosen;
+  const size: Record<string, NoticeParam> = { cloth: lay.clothAfter, panels: skirt.panels.length };
+  switch (lay.kind) {
+    case 'double fold':
+      return [say('fold.double', size), say('fold.doubleEdges'), say('fold.grain')];
+    case 'lengthwise fold':
+      return [say('fold.lengthwise', size), say('fold.grain')];
+    case 'crosswise fold':
+      return [
+        say('fold.crosswise', size),
+        ...(cloth.fabric.oneWay && !lay.printOnItsSide ? [say('fold.crosswiseTurn')] : []),
+        say('fold.stack'),
+      ];
+    case 'open':
+      return [say(lay.headToTail ? 'fold.openHeadToTail' : 'fold.open', size), say('fold.stack')];
+  }
+}
+
+function flaredMarks({ skirt, cloth }: Bench): Sentence[] {
+  const { marks, waist, finishedLength, hang } = skirt;
+  const hemLine = figure.length(mm(waist.topAllowance.value + finishedLength.value), 'sewing.hemLine', {
+    casing: waist.topAllowance,
+    length: finishedLength,
+  });
+  return [
+    say('mark.chalkScrap'),
+    say('mark.fromFold', { lay: cloth.chosen.kind }),
+    say('mark.waist', { casing: waist.topAllowance, waistQuarter: marks.waistQuarter }),
+    say('mark.hem', { hemLine, hemQuarter: marks.hemQuarter }),
+    say('mark.join'),
+    say('mark.casingEnd', { casingEnd: marks.casingEnd }),
+    say('mark.hemEnd', { hemEnd: marks.hemEnd }),
+    say('mark.bottom', { cutLength: marks.cutLength }),
+    ...(hang.shape === 'curved' ? [say('mark.curve')] : []),
+  ];
+}
+
+function widthMarks({ skirt }: Bench): Sentence[] {
+  return [
+    say('mark.chalkScrap'),
+    say('mark.widths', { panels: skirt.panels.length, cutLength: skirt.marks.cutLength }),
+  ];
+}

@@ -1,0 +1,18 @@
+import type { Body, Stride } from '../body/index.ts';
+import type { Figure } from '../figure/index.ts';
+import type { Mm } from '../units/index.ts';
+
+/** How heavy the cloth is in the hand; it decides how much of it a casing can hold. */
+export const clothWeights = ['light', 'medium', 'heavy'] as const;
+export type ClothWeight = (typeof clothWeights)[number];
+
+/** What a cut knows of the world: the body, its walking room, and the cloth as it will be after its wash. */
+export interface DraftContext {
+  readonly body: Body;
+  readonly stride: Stride;
+  /** Width between the selvages after the wash. */
+  readonly clothWidth: Figure<Mm>;
+  readonly clothWeight: ClothWeight;
+  /** Finest mark that will be chalked; marks round up to it. */
+  readonly mark: Mm;
+}

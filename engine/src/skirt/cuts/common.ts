@@ -1,0 +1,77 @@
+import { z } from 'zod';
+import type { Fields } from '../../fields/index.ts';
+import type { Figure } from '../../figure/index.ts';
+import { inches, mm, roundTo, type Mm } from '../../units/index.ts';
+import { figure } from '../codes.ts';
+import type { DraftContext } from '../context.ts';
+
+const seam = { least: mm(3), most: mm(60) };
+
+/** Options that every cut of straight or curved panels shares. Defaults are common practice, no source. */
+export const commonOptions = (fields: Fields) => ({
+  sideSeam: fields.usual(seam, { inches: '1/4 in', metric: '0.6 cm' }),
+  /** Cloth below the hem fold: ½ in of hem and ¼ in turned under. */
+  hem: fields.usual({ least: mm(6), most: mm(250) }, { inches: '3/4 in', metric: '2 cm' }),
+  hemTurnUnder: fields.usual({ least: mm(0), most: mm(60) }, { inches: '1/4 in', metric: '0.6 cm' }),
+  /** Straightening margin, trimmed off when the raw edges are squared. */
+  margin: fields.usual({ least: mm(0), most: mm(150) }, { inches: '1 in', metric: '2.5 cm' }),
+});
+
+export type CommonOptions = z.infer<z.ZodObject<ReturnType<typeof commonOptions>>>;
+
+/** Narrowest adult hem that makers mark at the double fold: 15 in. Common practice, no source. */
+export const adultHemFloor = (fields: Fields) =>
+  fields.usual({ least: mm(0), most: mm(1500) }, { inches: '15 in', metric: '38 cm' });
+
+export const LAYERS = figure.count(4, 'skirt.layers');
+
+/** Finished length at a mark that can be chalked: all that follows is computed from it. */
+export function finishedLength(context: DraftContext): Figure<Mm> {
+  const asked = context.body.waistToHem;
+  return figure.length(
+    roundTo(asked.value, context.mark, 'nearest'),
+    'skirt.finishedLength',
+    { asked },
+    { exact: asked.value },
+  );
+}
+
+/** Length to cut = finished + casing + hem + straightening margin. */
+export function cutLength(
+  length: Figure<Mm>,
+  casing: Figure<Mm>,
+  hem: Figure<Mm>,
+  margin: Figure<Mm>,
+  mark: Mm,
+): Figure<Mm> {
+  const exact = mm(length.value + casing.value + hem.value + margin.value);
+  return figure.length(
+    roundTo(exact, mark, 'up'),
+    'skirt.cutLength',
+    { length, casing, hem, margin },
+    { exact },
+  );
+}
+
+/** Round of a skirt whose quarter is `quarter`, with its seams taken out. */
+export function roundOf(
+  code: 'skirt.opening' | 'skirt.hemRound',
+  quarter: Figure<Mm>,
+  seamAllowance: Figure<Mm>,
+  seams: number,
+): Figure<Mm> {
+  const edges = figure.count(2 * seams, 'skirt.sideSeams');
+  return figure.length(mm(4 * quarter.value - edges.value * seamAllowance.value), code, {
+    quarter,
+    layers: LAYERS,
+    edges,
+    seam: seamAllowance,
+  });
+}
+
+/**
+ * Distance between the dots of a chalked curve, and the angle past which an edge counts as off the grain.
+ * Common practice, no source.
+ */
+export const DOT_SPACING = { inches: inches(2), metric: mm(50) } as const;
+export const OFF_GRAIN = (15 * Math.PI) / 180;

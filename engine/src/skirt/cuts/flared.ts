@@ -1,0 +1,183 @@
+import { z } from 'zod';
+import { usualKind, type Fields } from '../../fields/index.ts';
+import type { Figure, Notice } from '../../figure/index.ts';
+import { longest, mm, roundTo, type Mm } from '../../units/index.ts';
+import { caution, figure } from '../codes.ts';
+import type { DraftContext } from '../context.ts';
+import type { Panels, PanelShape } from '../panel.ts';
+import { adultHemFloor, commonOptions, cutLength, finishedLength, LAYERS, roundOf } from './common.ts';
+import type { Cut, Marks } from './cut.ts';
+import { flatHang, levelHang } from './hang.ts';
+import { ringShape } from './ringShape.ts';
+import { straightShape, straightSideExcess } from './straightShape.ts';
+
+const options = (fields: Fields) =>
+  z.strictObject({
+    kind: usualKind('flared'),
+    /** Cloth round the top for each unit of the widest part of the body. */
+    fullness: z.number().min(1).max(4).default(1.5),
+    /** Least that the hem mark lies outside the waist mark; without it two skirts in three narrow downwards. */
+    leastFlare: fields.usual({ least: mm(0), most: mm(1000) }, { inches: '2 in', metric: '5 cm' }),
+    hemFloor: adultHemFloor(fields),
+    /** The hem mark at the double fold, where the maker wants one of her own. */
+    hemAtFold: fields.length({ least: mm(50), most: mm(3000) }).optional(),
+    hemline: z.enum(['auto', 'straight', 'level']).default('auto'),
+    /** How much longer the side may be than the centre before a straight hem is curved. */
+    levelTolerance: fields.usual({ least: mm(0), most: mm(100) }, { inches: '6 mm', metric: '6 mm' }),
+    ...commonOptions(fields),
+  });
+
+export type FlaredOptions = z.infer<ReturnType<typeof options>>;
+
+/** Widest flare drawn as one panel: half a circle. Past it the cut is a circle, not a flare. */
+const WIDEST_SWEEP = Math.PI / 2;
+
+/**
+ * Two flared panels, front and back, marked at the double fold by hand arithmetic: top ÷ 4 = the larger of
+ * waist and hip × fullness ÷ 4. The marks lie on the folds of casing and hem.
+ */
+export const flared: Cut<FlaredOptions> = {
+  kind: 'flared',
+  options,
+  draft(context, chosen, topAllowance) {
+    const { mark } = context;
+    const length = finishedLength(context);
+    const hem = figure.length(chosen.hem, 'skirt.hemAllowance');
+    const margin = figure.length(chosen.margin, 'skirt.margin');
+    const seam = figure.length(chosen.sideSeam, 'skirt.sideSeam');
+    const top = topQuarter(context, chosen);
+    const { quarter, notices } = hemQuarter(context, chosen, top, seam, length);
+    const cut = cutLength(length, topAllowance, hem, margin, mark);
+    const measures = {
+      halfTop: top.value,
+      halfHem: quarter.value,
+      length: length.value,
+      topAllowance: topAllowance.value,
+      hemAllowance: hem.value,
+      // What rounding up added to the cut length is margin too.
+      margin: mm(cut.value - length.value - topAllowance.value - hem.value),
+      sideSeam: seam.value,
+    };
+    const flare = figure.length(mm(quarter.value - top.value), 'skirt.flareAtFold', { hem: quarter, top });
+    const excess = straightSideExcess(length.value, flare.value);
+    const curved =
+      flare.value > 0 &&
+      (chosen.hemline === 'level' || (chosen.hemline === 'auto' && excess > chosen.levelTolerance));
+    const shape = curved ? ringShape(measures) : straightShape(measures);
+    const hang = curved
+      ? levelHang({ context, measures, length, top, hem: quarter, flare, topAllowance, hemAllowance: hem })
+      : flatHang({ length, flare, tolerance: chosen.levelTolerance, asked: chosen.hemline === 'straight' });
+    return {
+      kind: flared.kind,
+      marking: 'at the fold',
+      panels: frontAndBack(shape),
+      marks: marksOf(context, top, quarter, cut, measures, flare, curved),
+      hang: hang.hang,
+      sideSeams: 2,
+      sideSeamAllowance: seam,
+      hemAllowance: hem,
+      hemTurnUnder: mm(Math.min(chosen.hemTurnUnder, chosen.hem / 2)),
+      margin,
+      finishedLength: length,
+      opening: roundOf('skirt.opening', top, seam, 2),
+      hemRound: roundOf('skirt.hemRound', quarter, seam, 2),
+      notices: [...notices, ...hang.notices],
+    };
+  },
+};
+
+const frontAndBack = (shape: PanelShape): Panels => [
+  { name: 'front', number: 1, shape },
+  { name: 'back', number: 1, shape },
+];
+
+function topQuarter(context: DraftContext, chosen: FlaredOptions): Figure<Mm> {
+  const girth = context.body.widest;
+  const exact = mm((girth.value * chosen.fullness) / 4);
+  return figure.length(
+    roundTo(exact, context.mark, 'up'),
+    'skirt.topQuarter',
+    { girth, fullness: figure.ratio(chosen.fullness, 'skirt.fullness'), layers: LAYERS },
+    { exact },
+  );
+}
+
+/** The largest of the adult floor, the waist mark + least flare, and what a step needs; or the maker's own. */
+function hemQuarter(
+  context: DraftContext,
+  chosen: FlaredOptions,
+  top: Figure<Mm>,
+  seam: Figure<Mm>,
+  length: Figure<Mm>,
+): { quarter: Figure<Mm>; notices: Notice[] } {
+  const floor = figure.length(context.body.adult ? chosen.hemFloor : mm(0), 'skirt.hemFloor');
+  const flare = figure.length(mm(top.value + chosen.leastFlare), 'skirt.hemFromFlare', {
+    top,
+    flare: figure.length(chosen.leastFlare, 'skirt.leastFlare'),
+  });
+  const stride = strideQuarter(context, seam);
+  const exact = longest(floor.value, flare.value, stride.value);
+  const usual = figure.length(
+    roundTo(exact, context.mark, 'up'),
+    'skirt.hemQuarter',
+    { floor, flare, stride },
+    { exact },
+  );
+  const widest = roundTo(mm(top.value + WIDEST_SWEEP * length.value), context.mark, 'down');
+  const asked = chosen.hemAtFold === undefined ? usual : askedQuarter(chosen.hemAtFold, context.mark);
+  const notices: Notice[] = [];
+  if (asked.value < top.value) {
+    notices.push(caution('skirt.hemWidened', { asked, top }));
+    return { quarter: figure.length(top.value, 'skirt.hemQuarterEqual', { top }), notices };
+  }
+  if (asked.value > widest) {
+    const capped = figure.length(widest, 'skirt.hemQuarterAsked');
+    notices.push(caution('skirt.flareCapped', { asked, capped }));
+    return { quarter: capped, notices };
+  }
+  if (asked.value < floor.value) notices.push(caution('skirt.hemBelowFloor', { asked, floor }));
+  return { quarter: asked, notices };
+}
+
+const askedQuarter = (asked: Mm, mark: Mm): Figure<Mm> =>
+  figure.length(roundTo(asked, mark, 'up'), 'skirt.hemQuarterAsked', {}, { exact: asked });
+
+function strideQuarter({ stride, body }: DraftContext, seam: Figure<Mm>): Figure<Mm> {
+  const edges = figure.count(4, 'skirt.sideSeams');
+  // An adult whose step could not be worked out gets the floor, no more; see the body's own caution.
+  const known = stride.checked || !body.adult;
+  const need = stride.needed;
+  const quarter = known ? mm((need.value + edges.value * seam.value) / 4) : mm(0);
+  return figure.length(quarter, known ? 'skirt.hemFromStride' : 'skirt.hemStrideUnknown', {
+    need,
+    edges,
+    seam,
+    layers: LAYERS,
+  });
+}
+
+function marksOf(
+  context: DraftContext,
+  top: Figure<Mm>,
+  hem: Figure<Mm>,
+  cut: Figure<Mm>,
+  s: { readonly length: Mm; readonly topAllowance: Mm; readonly hemAllowance: Mm },
+  flare: Figure<Mm>,
+  curved: boolean,
+): Marks {
+  // Mirrored over its fold, the raw edge is as wide as the skirt where it lands. On a ring the sides are
+  // radii and simply run on: the raw edge is narrower at the top and wider at the hem.
+  const lean = (depth: Mm): number => (flare.value * depth) / s.length;
+  const side = curved ? -1 : 1;
+  const end = (code: 'skirt.casingEnd' | 'skirt.hemEnd', quarter: Figure<Mm>, depth: Mm, sign: number) => {
+    const exact = mm(quarter.value + sign * lean(depth));
+    return figure.length(roundTo(exact, context.mark, 'nearest'), code, { quarter }, { exact });
+  };
+  return {
+    waistQuarter: top,
+    hemQuarter: hem,
+    cutLength: cut,
+    casingEnd: end('skirt.casingEnd', top, s.topAllowance, side),
+    hemEnd: end('skirt.hemEnd', hem, s.hemAllowance, -side),
+  };
+}

@@ -1,0 +1,167 @@
+import { z } from 'zod';
+import type { Fields } from '../../fields/index.ts';
+import type { Figure, Notice } from '../../figure/index.ts';
+import { longest, mm, roundTo, stepsIn, type Mm } from '../../units/index.ts';
+import { caution, figure } from '../codes.ts';
+import type { DraftContext } from '../context.ts';
+import { hipNeed } from '../goesOn.ts';
+import type { Panel, Panels, PanelShape } from '../panel.ts';
+import { adultHemFloor, commonOptions, cutLength, finishedLength, LAYERS, roundOf } from './common.ts';
+import type { Cut } from './cut.ts';
+import { flatHang } from './hang.ts';
+import { straightShape } from './straightShape.ts';
+
+/** More widths than this is a tent; it bounds what a slip of the pen can ask for. */
+const MOST_WIDTHS = 12;
+
+const options = (fields: Fields) =>
+  z.strictObject({
+    kind: z.literal('gathered'),
+    /** Cloth round for each unit of the widest part of the body, at least. */
+    fullness: z.number().min(1).max(4).default(1.5),
+    /** Widths of cloth, selvage to selvage; worked out from the fullness where it is not given. */
+    widths: z.int().min(1).max(MOST_WIDTHS).optional(),
+    /** Whether whole widths are used, or each is cut down to what the fullness asks. */
+    wholeWidths: z.boolean().default(true),
+    hemFloor: adultHemFloor(fields),
+    ...commonOptions(fields),
+  });
+
+export type GatheredOptions = z.infer<ReturnType<typeof options>>;
+
+/** Straight widths of cloth, sewn selvage to selvage into a tube and gathered at the waist. */
+export const gathered: Cut<GatheredOptions> = {
+  kind: 'gathered',
+  options,
+  draft(context, chosen, topAllowance) {
+    const length = finishedLength(context);
+    const hem = figure.length(chosen.hem, 'skirt.hemAllowance');
+    const margin = figure.length(chosen.margin, 'skirt.margin');
+    const seam = figure.length(chosen.sideSeam, 'skirt.sideSeam');
+    const round = roundNeeded(context, chosen);
+    const { widths, notices } = widthsFor(context, chosen, round, seam);
+    const quarter = quarterOf(context, chosen, round, widths, seam);
+    const cut = cutLength(length, topAllowance, hem, margin, context.mark);
+    const half = mm((2 * quarter.value) / widths.value);
+    const shape = straightShape({
+      halfTop: half,
+      halfHem: half,
+      length: length.value,
+      topAllowance: topAllowance.value,
+      hemAllowance: hem.value,
+      margin: mm(cut.value - length.value - topAllowance.value - hem.value),
+      sideSeam: seam.value,
+    });
+    const seams = widths.value;
+    const flare = figure.length(mm(0), 'skirt.flareAtFold', { hem: quarter, top: quarter });
+    const hang = flatHang({ length, flare, tolerance: mm(0), asked: false });
+    return {
+      kind: gathered.kind,
+      marking: 'straight widths',
+      panels: panelsOf(shape, widths.value),
+      marks: {
+        waistQuarter: quarter,
+        hemQuarter: quarter,
+        cutLength: cut,
+        casingEnd: quarter,
+        hemEnd: quarter,
+      },
+      hang: hang.hang,
+      sideSeams: seams,
+      sideSeamAllowance: seam,
+      hemAllowance: hem,
+      hemTurnUnder: mm(Math.min(chosen.hemTurnUnder, chosen.hem / 2)),
+      margin,
+      finishedLength: length,
+      opening: roundOf('skirt.opening', quarter, seam, seams),
+      hemRound: roundOf('skirt.hemRound', quarter, seam, seams),
+      notices,
+    };
+  },
+};
+
+/** Round that the skirt must have, seam to seam: for its fullness, for a step, and to go on. */
+function roundNeeded(context: DraftContext, chosen: GatheredOptions): Figure<Mm> {
+  const { body, stride } = context;
+  const full = figure.length(mm(body.widest.value * chosen.fullness), 'skirt.fullRound', {
+    girth: body.widest,
+    fullness: figure.ratio(chosen.fullness, 'skirt.fullness'),
+  });
+  const known = stride.checked || !body.adult;
+  const step = known ? stride.needed : figure.length(mm(0), 'skirt.hemStrideUnknown');
+  const floorQuarter = figure.length(body.adult ? chosen.hemFloor : mm(0), 'skirt.hemFloor');
+  const floor = figure.length(mm(4 * floorQuarter.value), 'skirt.roundFloor', {
+    quarter: floorQuarter,
+    layers: LAYERS,
+  });
+  const hip = hipNeed(body);
+  return figure.length(longest(full.value, step.value, floor.value, hip.value), 'skirt.roundNeeded', {
+    full,
+    step,
+    floor,
+    hip,
+  });
+}
+
+function widthsFor(
+  context: DraftContext,
+  chosen: GatheredOptions,
+  round: Figure<Mm>,
+  seam: Figure<Mm>,
+): { widths: Figure; notices: Notice[] } {
+  if (chosen.widths !== undefined)
+    return { widths: figure.count(chosen.widths, 'skirt.widthsAsked'), notices: [] };
+  const cloth = context.clothWidth;
+  const usable = Math.max(1, cloth.value - 2 * seam.value);
+  const exact = round.value / usable;
+  const enough = Math.max(1, stepsIn(round.value, usable, 'up'));
+  const value = Math.min(MOST_WIDTHS, enough);
+  const widths = figure.count(value, 'skirt.widths', { round, cloth, seam }, { exact });
+  const notices =
+    enough > MOST_WIDTHS
+      ? [
+          caution('skirt.tooManyWidths', {
+            widths,
+            wanted: figure.count(enough, 'skirt.widths', { round, cloth, seam }),
+          }),
+        ]
+      : [];
+  return { widths, notices };
+}
+
+/** A quarter of all the cloth round, raw edge to raw edge: where the waist is quartered to share out its gathers. */
+function quarterOf(
+  context: DraftContext,
+  chosen: GatheredOptions,
+  round: Figure<Mm>,
+  widths: Figure,
+  seam: Figure<Mm>,
+): Figure<Mm> {
+  const cloth = context.clothWidth;
+  if (chosen.wholeWidths)
+    return figure.length(mm((widths.value * cloth.value) / 4), 'skirt.gatheredQuarter', {
+      widths,
+      cloth,
+      layers: LAYERS,
+    });
+  const edges = figure.count(2 * widths.value, 'skirt.sideSeams');
+  const asked = mm((round.value + edges.value * seam.value) / 4);
+  // Panels are cut to a mark: round up each panel, then take the quarter of all.
+  const panel = roundTo(mm((4 * asked) / widths.value), context.mark, 'up');
+  return figure.length(
+    mm((panel * widths.value) / 4),
+    'skirt.trimmedQuarter',
+    { round, edges, seam, layers: LAYERS },
+    { exact: asked },
+  );
+}
+
+function panelsOf(shape: PanelShape, widths: number): Panels {
+  if (widths === 2)
+    return [
+      { name: 'front', number: 1, shape },
+      { name: 'back', number: 1, shape },
+    ];
+  const width = (number: number): Panel => ({ name: 'width', number, shape });
+  return [width(1), ...Array.from({ length: widths - 1 }, (_, i) => width(i + 2))];
+}

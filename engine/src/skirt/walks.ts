@@ -1,0 +1,74 @@
+import { hemNeededAt, levelWhereEnough, walkerOf, type HemNeed, type Walker } from '../body/index.ts';
+import type { Figure, Notice } from '../figure/index.ts';
+import { mm, roundTo, type Mm } from '../units/index.ts';
+import { caution, figure, problem } from './codes.ts';
+import type { DraftContext } from './context.ts';
+import type { Draft } from './cuts/index.ts';
+
+/**
+ * A hem below the bare step can't be walked in; below the everyday figure it can, but not up stairs. Either way
+ * the wider hem, the shorter skirt and the slit that would do are worked out from the same curve.
+ */
+export function canWalk(context: DraftContext, draft: Draft): Notice[] {
+  const { stride, body } = context;
+  const { hemRound } = draft;
+  const { bare, everyday } = stride;
+  if (!bare || !everyday || hemRound.value >= everyday.value) return [];
+  const walker = walkerOf(body);
+  if (!walker || !body.hemHeight) return [];
+  const isProblem = hemRound.value < bare.value;
+  const wider = widerMark(context, draft, everyday);
+  const shorter = shorterBy(context, walker, hemRound, body.hemHeight);
+  const slit = slitHeight(context, walker, draft, body.hemHeight);
+  const params = { hem: hemRound, needed: isProblem ? bare : everyday, wider, shorter, slit };
+  return [
+    isProblem ? problem('skirt.hemBelowStride', params) : caution('skirt.hemNarrowForEveryday', params),
+  ];
+}
+
+function widerMark({ mark }: DraftContext, draft: Draft, need: Figure<Mm>): Figure<Mm> {
+  const seam = draft.sideSeamAllowance;
+  const edges = figure.count(2 * draft.sideSeams, 'skirt.sideSeams');
+  const exact = mm((need.value + edges.value * seam.value) / 4);
+  return figure.length(roundTo(exact, mark, 'up'), 'skirt.walkWider', { need, edges, seam }, { exact });
+}
+
+/** Taken off the length with the hem mark kept. */
+function shorterBy(
+  { mark }: DraftContext,
+  walker: Walker,
+  hemRound: Figure<Mm>,
+  hemHeight: Figure<Mm>,
+): Figure<Mm> {
+  const level = levelWhereEnough(walker, hemRound, 'everyday') ?? walker.hipHeight;
+  const exact = mm(Math.max(0, level.value - hemHeight.value));
+  return figure.length(roundTo(exact, mark, 'up'), 'skirt.walkShorter', { level, hemHeight }, { exact });
+}
+
+/** Halvings that bring the slit's end to less than a hundredth of a millimetre on the tallest body. */
+const HALVINGS = 18;
+
+/** A slit ends where what is left closed above it is wide enough; above its end the skirt narrows with its flare. */
+function slitHeight({ mark }: DraftContext, walker: Walker, draft: Draft, hemHeight: Figure<Mm>): Figure<Mm> {
+  const taper = (draft.hemRound.value - draft.opening.value) / draft.finishedLength.value;
+  const enough = (up: number): boolean => {
+    const level = figure.length(mm(hemHeight.value + up), 'skirt.walkSlit');
+    const need: HemNeed = hemNeededAt(walker, level);
+    return draft.hemRound.value - taper * up >= need.everyday.value;
+  };
+  let low = 0;
+  let high = Math.max(0, walker.hipHeight.value - hemHeight.value);
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (low + high) / 2;
+    if (enough(middle)) high = middle;
+    else low = middle;
+  }
+  // A slit counts only when it reaches above the knee.
+  const aboveKnee = Math.max(high, walker.kneeHeight.value - hemHeight.value);
+  return figure.length(
+    roundTo(mm(aboveKnee), mark, 'up'),
+    'skirt.walkSlit',
+    { hem: draft.hemRound, hemHeight },
+    { exact: mm(aboveKnee) },
+  );
+}

@@ -1,0 +1,26 @@
+import { figures, notices } from '../figure/index.ts';
+
+export type SuppliesFigureCode =
+  | 'thread.ratio'
+  | 'thread.seam'
+  | 'thread.share'
+  | 'thread.sum'
+  | 'thread.waste'
+  | 'thread.tail'
+  | 'thread.starts'
+  | 'thread.needle'
+  | 'thread.under'
+  | 'thread.total'
+  | 'supplies.spool'
+  | 'supplies.spools'
+  | 'supplies.cones'
+  | 'supplies.step'
+  | 'supplies.least'
+  | 'supplies.buy'
+  | 'supplies.pieces'
+  | 'supplies.boltWidth';
+
+export type SuppliesNoticeCode = 'supplies.unwashedRibbon' | 'supplies.flameAndSpray';
+
+export const figure = figures<SuppliesFigureCode>();
+export const { caution } = notices<SuppliesNoticeCode>();

@@ -1,0 +1,52 @@
+import { z } from 'zod';
+import { currencyField, priceField, type Fields } from '../fields/index.ts';
+import { mm } from '../units/index.ts';
+
+const shopStep = { least: mm(1), most: mm(10_000) };
+const spool = { least: mm(1000), most: mm(20_000_000) };
+
+const byLength = (fields: Fields) =>
+  z
+    .strictObject({
+      step: fields.usual(shopStep, { inches: '1/8 yd', metric: '0.1 m' }),
+      least: fields.usual(shopStep, { inches: '1/8 yd', metric: '0.1 m' }),
+      /** Of one yard or one metre. */
+      price: priceField.optional(),
+    })
+    .prefault({});
+
+/**
+ * Thread for each unit of seam. Stitch 301: 2.5 in four sources. 304: sources say 5.5 and 7.0, the larger is the
+ * default so as not to run out. 504: 14, from memory. All are settings.
+ */
+const thread = (fields: Fields) =>
+  z
+    .strictObject({
+      straight: z.number().min(1).max(30).default(2.5),
+      zigzag: z.number().min(1).max(60).default(7),
+      overlock: z.number().min(1).max(60).default(14),
+      /** Factory figures run from 10 to 20 %. */
+      waste: fields.percent(0, 100).prefault(15),
+      /** Thread left at each start and each stop. Common practice, no source (10 to 15 cm). */
+      tail: fields.usual({ least: mm(0), most: mm(500) }, { inches: '6 in', metric: '15 cm' }),
+      spool: fields.usual(spool, { inches: '110 yd', metric: '100 m' }),
+      price: priceField.optional(),
+      cone: fields.usual(spool, { inches: '1000 yd', metric: '1000 m' }),
+      conePrice: priceField.optional(),
+    })
+    .prefault({});
+
+/** Small things bought by the piece; a price may stand beside each. */
+export const notions = ['needles', 'chalk', 'pins', 'glue', 'spray', 'sealant'] as const;
+export type Notion = (typeof notions)[number];
+
+export const suppliesOptions = (fields: Fields) =>
+  z.strictObject({
+    currency: currencyField.prefault('CAD'),
+    ribbon: byLength(fields),
+    elastic: byLength(fields),
+    thread: thread(fields),
+    notions: z.partialRecord(z.enum(notions), priceField).default({}),
+  });
+
+export type SuppliesOptions = z.infer<ReturnType<typeof suppliesOptions>>;
