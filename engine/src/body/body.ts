@@ -1,5 +1,5 @@
 import type { Figure, Notice } from '../figure/index.ts';
-import { longest, type Mm } from '../units/index.ts';
+import type { Mm } from '../units/index.ts';
 import { caution, length, type BodyNoticeCode } from './codes.ts';
 import { heightOf, waistToFloorOf } from './estimate.ts';
 import { hemHeightOf, hemNotices } from './hem-level.ts';
@@ -22,7 +22,7 @@ export interface Body {
   /** Years; null when not told. */
   readonly age: number | null;
   readonly pace: Pace;
-  /** The larger of waist and hip: what every skirt must pass. */
+  /** The larger of waist and hip, under its own name: what every skirt must pass. */
   readonly widest: Figure<Mm>;
   readonly notices: readonly Notice<BodyNoticeCode>[];
 }
@@ -64,7 +64,7 @@ export function readBody(measures: BodyMeasures, settings: BodySettings = bodySe
     ...improbable({ waist, hip, ...measured, adult, age }, settings),
     ...hemNotices({ waistToHem, waistToFloor, height, hemHeight }, settings),
   );
-  const widest = length(longest(waist.value, hip.value), 'body.widest', { waist, hip });
+  const widest = hip.value >= waist.value ? hip : waist;
   return {
     waist,
     hip,

@@ -7,7 +7,6 @@ export type BodyFigureCode =
   | 'body.largerOfTwo'
   | 'body.meanOfTwo'
   | 'body.takesDifference'
-  | 'body.widest'
   | 'body.waistToFloorFromHeight'
   | 'body.heightFromWaistToFloor'
   | 'body.lineStart'

@@ -13,7 +13,6 @@ const arithmetic: Partial<Record<BodyFigureCode, (n: Numbers) => number>> = {
   'body.largerOfTwo': (n) => Math.max(n('first'), n('second')),
   'body.meanOfTwo': (n) => (n('first') + n('second')) / 2,
   'body.takesDifference': (n) => n('larger') - n('smaller'),
-  'body.widest': (n) => Math.max(n('waist'), n('hip')),
   'body.waistToFloorFromHeight': line,
   'body.heightFromWaistToFloor': line,
   'body.expected': line,

@@ -1,3 +1,4 @@
+export { rightHalf } from './lays/half.ts';
 export { layAll, type ClothPlan } from './lay-all.ts';
 export { beforeWash, readFabric, toBuy, type Fabric } from './fabric.ts';
 export { clothOptions, layKinds, type ClothOptions, type LayKind } from './options.ts';

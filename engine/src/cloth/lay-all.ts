@@ -23,9 +23,9 @@ export function layAll(skirt: Skirt, chosen: ClothOptions): ClothPlan {
   const fabric = readFabric(chosen);
   const input = { panels: skirt.panels, piece: pieceOf(skirt.panels[0].shape), fabric };
   const lays: [Lay, ...Lay[]] = [doubleFold(input), lengthwiseFold(input), crosswiseFold(input), open(input)];
+  const have = chosen.have === undefined ? null : figure.length(chosen.have, 'cloth.have');
   const best = choose(lays, chosen, fabric, skirt.marking === 'at the fold');
   const wished = chosen.lay !== 'auto' && best.kind !== chosen.lay;
-  const have = chosen.have === undefined ? null : figure.length(chosen.have, 'cloth.have');
   const notices: Notice[] = [
     ...fabric.notices,
     ...best.notices.filter(({ level }) => level === 'caution'),
@@ -49,7 +49,8 @@ export function layAll(skirt: Skirt, chosen: ClothOptions): ClothPlan {
 
 /**
  * The lay that was asked for where it fits; else, for panels marked at the fold, the double fold that every maker
- * can mark by hand; else the one that takes least. A one-way print is kept upright where that can be had.
+ * can mark by hand; else the one that takes least. A one-way print is kept upright where that can be had, and then what there is of the cloth counts:
+ * a lay that it is too short for is passed over for one that it is not.
  */
 function choose(
   lays: readonly [Lay, ...Lay[]],
@@ -61,7 +62,9 @@ function choose(
   const asked = fitting.find(({ kind }) => kind === chosen.lay);
   if (asked) return asked;
   const straight = fabric.oneWay ? fitting.filter(({ printOnItsSide }) => !printOnItsSide) : fitting;
-  const candidates = straight.length > 0 ? straight : fitting;
+  const upright = straight.length > 0 ? straight : fitting;
+  const enough = upright.filter(({ clothBefore }) => clothBefore.value <= (chosen.have ?? Infinity));
+  const candidates = enough.length > 0 ? enough : upright;
   const byHand = foldFirst ? candidates.find(({ kind }) => kind === 'double fold') : undefined;
   const least = candidates.reduce<Lay | undefined>(
     (best, lay) => (best && best.clothBefore.value <= lay.clothBefore.value ? best : lay),

@@ -1,1 +1,2 @@
+export { fromCloth, type FromCloth, type FromClothFigureCode } from './fromCloth.ts';
 export { hasProblems, planSkirt, type SkirtPlan, type Stage, type StagedNotice } from './plan.ts';

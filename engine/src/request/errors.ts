@@ -36,8 +36,19 @@ const LONGEST_READ = 60;
 /** A value as it stood in the document, short enough for one line. */
 export function asRead(value: unknown): string {
   if (value === undefined) return '';
-  const text = typeof value === 'number' ? String(value) : JSON.stringify(value);
+  const text = inJson(value);
   return text.length > LONGEST_READ ? `${text.slice(0, LONGEST_READ)}…` : text;
+}
+
+/** What JSON can't say (a function, a ring of objects) or is nested too deep for its writer is named by its kind. */
+function inJson(value: unknown): string {
+  if (typeof value === 'number') return String(value);
+  try {
+    const text: unknown = JSON.stringify(value);
+    return typeof text === 'string' ? text : typeof value;
+  } catch {
+    return typeof value;
+  }
 }
 
 type Key = string | number;
@@ -79,12 +90,7 @@ function errorOf(
     case 'invalid_type':
       return value === undefined ? error('missing') : error('wrongType', { expected: issue.expected });
     case 'unrecognized_keys':
-      return issue.keys.map((key) => ({
-        path: pathText([...path, key]),
-        code: 'unknownKey',
-        read: asRead(valueAt(raw, [...path, key])),
-        params: { key, known: keysAt(path).join(', ') },
-      }));
+      return issue.keys.map((key) => unknownKey(key, path, raw, keysAt(path)));
     case 'invalid_value':
       return value === undefined
         ? error('missing')
@@ -105,7 +111,20 @@ function errorOf(
   }
 }
 
-/** Of a union's branches the one that got furthest is the one that was meant. */
+/** A key that one of the shapes at its place does have is known: then it is what stands in it that doesn't fit. */
+function unknownKey(
+  key: string,
+  path: readonly PropertyKey[],
+  raw: unknown,
+  known: readonly string[],
+): RequestError {
+  const where = { path: pathText([...path, key]), read: asRead(valueAt(raw, [...path, key])) };
+  return known.includes(key)
+    ? { ...where, code: 'wrongShape', params: {} }
+    : { ...where, code: 'unknownKey', params: { key, known: known.join(', ') } };
+}
+
+/** Of a union's branches the one whose keys fit best, and then the one that got furthest, is the one that was meant. */
 function unionError(
   issue: Issue & { code: 'invalid_union' },
   path: readonly PropertyKey[],
@@ -119,13 +138,30 @@ function unionError(
       .join(', ');
     return [{ path: pathText(path), code: 'notOneOf', read: asRead(valueAt(raw, path)), params: { values } }];
   }
+  if (valueAt(raw, path) === undefined)
+    return [{ path: pathText(path), code: 'missing', read: '', params: {} }];
   const depth = (branch: readonly Issue[]): number => Math.max(0, ...branch.map((each) => each.path.length));
-  const isType = (branch: readonly Issue[]): boolean =>
-    branch.every((each) => each.code === 'invalid_type' && each.path.length === 0);
+  const misfit = (branch: readonly Issue[]): number =>
+    branch.reduce((sum, each) => sum + keysThatDoNotFit(each, path, raw), 0);
   const meant = [...issue.errors]
-    .filter((branch) => branch.length > 0 && !isType(branch))
-    .sort((a, b) => depth(b) - depth(a))[0];
+    .filter((branch) => branch.length > 0 && !isOfAnotherType(branch))
+    .sort((a, b) => misfit(a) - misfit(b) || depth(b) - depth(a))[0];
   return meant ? meant.flatMap((each) => errorOf(each, [...path, ...each.path], raw, keysAt)) : null;
+}
+
+/** A branch that reads another kind of value altogether: it has nothing to say of this one's parts. */
+const isOfAnotherType = (branch: readonly Issue[]): boolean =>
+  branch.every(
+    (each) =>
+      each.path.length === 0 &&
+      (each.code === 'invalid_type' ||
+        (each.code === 'invalid_union' && each.errors.every((inner) => isOfAnotherType(inner)))),
+  );
+
+/** Keys of the value itself that a branch does not know, or misses. */
+function keysThatDoNotFit(issue: Issue, path: readonly PropertyKey[], raw: unknown): number {
+  if (issue.code === 'unrecognized_keys') return issue.path.length === 0 ? issue.keys.length : 0;
+  return issue.path.length === 1 && valueAt(raw, [...path, ...issue.path]) === undefined ? 1 : 0;
 }
 
 function customFault(issue: Issue & { code: 'custom' }): [RequestErrorCode, RequestError['params']] {

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { fieldsFor, type Fields } from '../fields/index.ts';
 import type { LengthUnit, MeasureSystem } from '../units/index.ts';
 import { asRead, errorsOf, type RequestError } from './errors.ts';
+import { jsonFaultAt } from './jsonFault.ts';
 import { head, REQUEST_VERSION, requestSchema, type Language, type SkirtRequest } from './request.ts';
 import { keysOfSchema } from './schema.ts';
 
@@ -25,23 +26,23 @@ const refuse = (
 export function parseRequestText(text: string): ParsedRequest {
   if (text.length > LARGEST_REQUEST)
     return refuse({ code: 'tooLarge', params: { size: text.length, most: LARGEST_REQUEST } });
+  const json = text.replace(/^\uFEFF/, '');
   let raw: unknown;
   try {
-    raw = JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch (error) {
+    raw = JSON.parse(json);
+  } catch {
     return refuse({
       code: 'notJson',
-      read: asRead(text.trim().slice(0, 40)),
-      params: { where: whereIn(text, error) },
+      read: asRead(json.trim().slice(0, 40)),
+      params: { where: whereIn(json) },
     });
   }
   return parseRequest(raw);
 }
 
-/** Line and column of a JSON fault, where the runtime names a position. */
-function whereIn(text: string, error: unknown): string {
-  const position = /position (\d+)/.exec(String(error))?.[1];
-  const before = text.slice(0, position === undefined ? text.length : Number(position)).split('\n');
+/** Line and column of a JSON fault. */
+function whereIn(json: string): string {
+  const before = json.slice(0, jsonFaultAt(json) ?? json.length).split('\n');
   return `${String(before.length)}:${String((before.at(-1)?.length ?? 0) + 1)}`;
 }
 
@@ -63,7 +64,7 @@ export function parseRequest(raw: unknown): ParsedRequest {
     return {
       ok: false,
       language,
-      errors: errorsOf(parsed.error.issues, raw, (path) => keysOfSchema(schemaFor(units, system), path)),
+      errors: errorsOf(parsed.error.issues, raw, (path) => keysOfSchema(schemaFor(units, system), path, raw)),
     };
   return { ok: true, request: { ...parsed.data, measure: system } };
 }

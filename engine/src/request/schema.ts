@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { fieldsFor } from '../fields/index.ts';
 import type { MeasureSystem } from '../units/index.ts';
+import { valueAt } from './errors.ts';
 import { REQUEST_VERSION, requestSchema } from './request.ts';
 
 type JsonSchema = z.core.JSONSchema.JSONSchema;
@@ -16,14 +17,33 @@ export function requestJsonSchema(system: MeasureSystem = 'inches'): JsonSchema 
   };
 }
 
-/** The keys that may stand at a path; for a choice of shapes, those of all of them. */
-export function keysOfSchema(schema: z.ZodType, path: readonly PropertyKey[]): string[] {
+/** The keys that may stand at a path of the document; for a choice of shapes, those of all that are of the kind written there. */
+export function keysOfSchema(schema: z.ZodType, path: readonly PropertyKey[], raw: unknown): string[] {
   let at: JsonSchema[] = [z.toJSONSchema(schema, { io: 'input' })];
   for (const key of path) at = at.flatMap(shapes).flatMap((each) => stepInto(each, key));
-  return [...new Set(at.flatMap(shapes).flatMap((each) => Object.keys(each.properties ?? {})))];
+  const kind = valueAt(raw, [...path, 'kind']);
+  return [
+    ...new Set(
+      at
+        .flatMap(shapes)
+        .filter((each) => isOfKind(each, kind))
+        .flatMap(keysOf),
+    ),
+  ];
 }
 
 const isSchema = (value: unknown): value is JsonSchema => typeof value === 'object' && value !== null;
+
+function isOfKind({ properties, required }: JsonSchema, kind: unknown): boolean {
+  const own = properties?.['kind'];
+  if (!isSchema(own) || own.const === undefined) return true;
+  return kind === undefined ? !(required ?? []).includes('kind') : own.const === kind;
+}
+
+const keysOf = ({ properties, propertyNames }: JsonSchema): string[] => [
+  ...Object.keys(properties ?? {}),
+  ...(isSchema(propertyNames) ? (propertyNames.enum ?? []).map(String) : []),
+];
 
 const shapes = (schema: JsonSchema): JsonSchema[] => [
   schema,

@@ -62,5 +62,9 @@ export const zigzagStitch: Stitch = {
 export const lengthOfLines = (bench: Bench, name: StitchLine['name']): Mm =>
   mm(bench.lines.filter((line) => line.name === name).reduce((sum, line) => sum + line.length.value, 0));
 
+/** Whether the rows go round: then all seams but one are sewn before them, and the last one after. */
+export const goRound = ({ ribbons }: Pick<Bench, 'ribbons'>): boolean =>
+  ribbons.where === 'round' && ribbons.rows.length > 0;
+
 export const stripsOf = (bench: Bench): number =>
   bench.ribbons.rows.reduce((sum, row) => sum + row.strips.length, 0);

@@ -1,5 +1,5 @@
 import { mm } from '../units/index.ts';
-import { lengthOfLines, step, straightStitch, zigzagStitch, type Bench } from './bench.ts';
+import { goRound, lengthOfLines, step, straightStitch, zigzagStitch, type Bench } from './bench.ts';
 import { figure } from './codes.ts';
 import { panelsDone } from './ribbonSteps.ts';
 import { say, type Step } from './step.ts';
@@ -9,7 +9,7 @@ import { hands, paces } from './time.ts';
 export function constructSteps(bench: Bench): Step[] {
   const { skirt, ribbons, options, cloth } = bench;
   const { skill } = options;
-  const round = ribbons.where === 'round';
+  const round = goRound(bench);
   const hasRows = ribbons.rows.length > 0;
   const seams = round ? 1 : skirt.sideSeams;
   const each = lengthOfLines(bench, 'side seam') / skirt.sideSeams;
@@ -21,7 +21,7 @@ export function constructSteps(bench: Bench): Step[] {
       after: [panelsDone(bench), 'testStitch'],
       station: 'machine',
       sentences: [
-        hasRows && say('sideSeams.match'),
+        hasRows && ribbons.where !== 'front' && ribbons.where !== 'back' && say('sideSeams.match'),
         say('sideSeams.sew', { seams, seam: skirt.sideSeamAllowance }),
         flared && straight && say('sideSeams.mirror'),
         hasRows && say('sideSeams.catch'),

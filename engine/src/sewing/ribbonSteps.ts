@@ -1,7 +1,7 @@
 import { colourKey } from '../fields/index.ts';
 import type { NoticeParam } from '../figure/index.ts';
 import { inches, mm } from '../units/index.ts';
-import { lengthOfLines, step, straightStitch, stripsOf, type Bench } from './bench.ts';
+import { goRound, lengthOfLines, step, straightStitch, stripsOf, type Bench } from './bench.ts';
 import { figure } from './codes.ts';
 import { panelsReady } from './cutting.ts';
 import { say, type Sentence, type Step, type StepId } from './step.ts';
@@ -16,19 +16,21 @@ export function ribbonSteps(bench: Bench): Step[] {
   const { ribbons, ribbonOptions, options, skirt } = bench;
   const { skill } = options;
   const strips = stripsOf(bench);
-  const round = ribbons.where === 'round';
+  const round = goRound(bench);
+  // A skirt of one width has no seam but the last.
+  const seamsFirst = round && skirt.sideSeams > 1;
   const hasRows = ribbons.rows.length > 0;
   const test = testStitch(bench);
   if (!hasRows) return [test, ...appliqueSteps(bench, [panelsReady(bench), 'testStitch'])];
   const rows = figure.count(ribbons.rows.length, 'sewing.rows');
   const stripCount = figure.count(strips, 'sewing.strips');
-  const chalkedOn: StepId = round ? 'firstSeams' : panelsReady(bench);
+  const chalkedOn: StepId = seamsFirst ? 'firstSeams' : panelsReady(bench);
   const held: Sentence[] = [say('holdRibbon.lay'), holdSentence(ribbonOptions.hold)];
   if (ribbons.rows.some(({ gapBelow }) => gapBelow?.value === 0)) held.push(say('holdRibbon.touching'));
   const changes = threadChanges(bench);
   return [
     test,
-    ...(round ? [firstSeams(bench)] : []),
+    ...(seamsFirst ? [firstSeams(bench)] : []),
     step({
       id: 'chalkRows',
       after: [chalkedOn],
@@ -44,7 +46,8 @@ export function ribbonSteps(bench: Bench): Step[] {
     }),
     step({
       id: 'cutRibbon',
-      after: [],
+      // Strips are measured for this body; ribbon that is washed is cut after its wash.
+      after: ribbonOptions.washed ? ['measure'] : ['measure', 'prewash'],
       station: 'table',
       sentences: [
         round ? say('cutRibbon.round', { rows }) : say('cutRibbon.strips', { strips: stripCount }),
@@ -125,7 +128,7 @@ function threadChanges({ ribbons }: Bench) {
 
 function firstSeams(bench: Bench): Step {
   const { skirt, options } = bench;
-  const seams = Math.max(0, skirt.sideSeams - 1);
+  const seams = skirt.sideSeams - 1;
   const each = lengthOfLines(bench, 'side seam') / skirt.sideSeams;
   return step({
     id: 'firstSeams',

@@ -43,7 +43,6 @@ export type SkirtFigureCode =
   | 'waist.elasticEase'
   | 'waist.turnUnder'
   | 'waist.casing'
-  | 'waist.casingAsked'
   | 'waist.elasticShare'
   | 'waist.elasticJoin'
   | 'waist.elasticCut'
@@ -80,7 +79,6 @@ export type SkirtNoticeCode =
   | 'skirt.barelyGathered'
   | 'skirt.tooManyWidths'
   | 'waist.elasticOverstretched'
-  | 'waist.casingTooShallow'
   | 'skirt.offGrain';
 
 export const figure = figures<SkirtFigureCode>();

@@ -1,4 +1,5 @@
 import { type ClothOptions, type ClothPlan } from '../cloth/index.ts';
+import { colourKey } from '../fields/index.ts';
 import type { Figure, Notice } from '../figure/index.ts';
 import { ribbonTotals, type Composition, type RibbonOptions, type RibbonTotal } from '../ribbon/index.ts';
 import type { StitchLine } from '../seams/index.ts';
@@ -7,6 +8,7 @@ import {
   MM_PER_METRE,
   MM_PER_YARD,
   longest,
+  minorDigits,
   parseMoney,
   roundTo,
   times,
@@ -44,7 +46,7 @@ export interface SuppliesInput {
 
 export function listSupplies(input: SuppliesInput): Supplies {
   const totals = ribbonTotals(input.ribbons.rows);
-  const thread = threadTotals(input.lines, input.options.thread);
+  const thread = threadTotals(inOneColour(input), input.options.thread);
   const items = [
     clothItem(input),
     ...totals.map((total) => ribbonItem(total, input)),
@@ -64,9 +66,16 @@ export function listSupplies(input: SuppliesInput): Supplies {
   };
 }
 
-function noticesOf({ clothOptions, ribbonOptions }: SuppliesInput): Notice[] {
+/** A ribbon of the cloth's own colour is sewn with the cloth's thread: nobody buys one colour twice. */
+const inOneColour = ({ lines, clothOptions }: SuppliesInput): StitchLine[] =>
+  lines.map((line) =>
+    line.top && colourKey(line.top) === colourKey(clothOptions.colour) ? { ...line, top: null } : line,
+  );
+
+function noticesOf({ ribbons, clothOptions, ribbonOptions }: SuppliesInput): Notice[] {
   const notices: Notice[] = [];
-  if (!ribbonOptions.washed && ribbonOptions.rows !== 0)
+  if (ribbons.rows.length === 0) return notices;
+  if (!ribbonOptions.washed)
     notices.push(caution('supplies.unwashedRibbon', { cloth: clothOptions.washed ? 'washed' : 'unwashed' }));
   if (ribbonOptions.ends === 'flame' && ribbonOptions.hold === 'spray')
     notices.push(caution('supplies.flameAndSpray'));
@@ -79,9 +88,11 @@ function priced(price: string | undefined, buy: Figure<Mm>, input: SuppliesInput
   return each && times(each, buy.value / (input.system === 'inches' ? MM_PER_YARD : MM_PER_METRE));
 }
 
+/** A price written finer than the currency's coins (12.50 yen) is taken to the nearest coin. */
 function unitPrice(price: string | undefined, { options }: SuppliesInput): Money | null {
   if (price === undefined) return null;
-  const parsed = parseMoney(price, options.currency);
+  const coins = Number(price).toFixed(minorDigits(options.currency));
+  const parsed = parseMoney(coins, options.currency);
   return parsed.ok ? parsed.value : null;
 }
 

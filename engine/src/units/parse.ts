@@ -80,7 +80,7 @@ export function parseLength(text: string | number, bareUnit?: LengthUnit): Parse
   let rest = plainFractions(text).trim();
   if (rest === '') return fault('empty');
   if (/^[-−]/.test(rest)) return fault('negative');
-  if (/\d\s\d{3}(?!\d)(?!\s*\/)/.test(rest) || /\d[.,]\d+[.,]\d/.test(rest))
+  if (/\d[\s'’]\d{3}(?!\d)(?!\s*\/)/.test(rest) || /\d[.,]\d+[.,]\d/.test(rest))
     return fault('thousandsSeparator');
   let total = 0;
   let smallestSoFar = Infinity;
@@ -99,6 +99,8 @@ export function parseLength(text: string | number, bareUnit?: LengthUnit): Parse
     const unit = name ? unitNamed.get(name.toLowerCase()) : bareUnit;
     if (name && !unit) return fault('unknownUnit');
     if (!unit) return fault('noUnit');
+    // Only the last part may do without its unit: in "2 3 in" nobody can tell what the 2 counts.
+    if (!name && rest !== '') return fault(quantity.test(rest) ? 'noUnit' : 'notALength');
     if (millimetresPer[unit] >= smallestSoFar) return fault('unitOrder');
     smallestSoFar = millimetresPer[unit];
     total += value * millimetresPer[unit];

@@ -11,7 +11,8 @@ const SLACK = 1e-6;
 /** Number of whole steps in `value`, rounded as asked; exact multiples stay. */
 export function stepsIn(value: number, step: number, direction: Direction): number {
   const steps = value / step;
-  if (direction === 'up') return Math.ceil(steps - SLACK);
+  // Nothing rounded up is −0 otherwise, and prints with its sign.
+  if (direction === 'up') return Math.ceil(steps - SLACK) + 0;
   if (direction === 'down') return Math.floor(steps + SLACK);
   return Math.round(steps);
 }

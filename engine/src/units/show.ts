@@ -1,5 +1,5 @@
 import { MM_PER_INCH, MM_PER_METRE, MM_PER_YARD, mm, type Mm } from './mm.ts';
-import { roundTo, stepsIn, type Direction } from './round.ts';
+import { stepsIn, type Direction } from './round.ts';
 
 /** The two ways to measure that a maker chooses from. */
 export type MeasureSystem = 'inches' | 'metric';
@@ -66,19 +66,19 @@ export function decimal(value: number, words: NumberWords, most: number, least =
   return format.format(value);
 }
 
-/** Narrow no-break space: a number never parts from its unit at the end of a line. */
+/** No-break space: a number never parts from its unit at the end of a line. */
 const GAP = '\u00a0';
 
 /** A length at the finest mark a maker can chalk: `11¼ in`, `28.6 cm`. */
 export function showLength(value: Mm, how: ShowLength, direction: Direction = 'nearest'): string {
-  const sign = value < 0 ? '−' : '';
   const size = mm(Math.abs(value));
+  const steps = stepsIn(size, how.mark, direction);
+  const sign = value < 0 && steps > 0 ? '−' : '';
   if (how.system === 'inches') {
     const parts = Math.round(MM_PER_INCH / how.mark);
-    return `${sign}${fraction(stepsIn(size, how.mark, direction), parts)}${GAP}${how.words.inch}`;
+    return `${sign}${fraction(steps, parts)}${GAP}${how.words.inch}`;
   }
-  const rounded = roundTo(size, how.mark, direction);
-  return `${sign}${decimal(rounded / 10, how.words, 1)}${GAP}${how.words.centimetre}`;
+  return `${sign}${decimal((steps * how.mark) / 10, how.words, 1)}${GAP}${how.words.centimetre}`;
 }
 
 /** Small lengths as they are, where rounding to a chalk mark would hide them: `5.6 mm`, `0.22 in`. */
@@ -88,9 +88,9 @@ export function showFine(value: Mm, how: ShowLength): string {
     : `${decimal(value, how.words, 1)}${GAP}${how.words.millimetre}`;
 }
 
-/** A length at the shop's counter: `1⅞ yd`, `1.7 m`. */
+/** A length at the shop's counter, never less than it is: `1⅞ yd`, `1.7 m`. */
 export function showShopLength(value: Mm, how: ShowLength): string {
   return how.system === 'inches'
     ? `${fraction(stepsIn(value, mm(MM_PER_YARD / 8), 'up'), 8)}${GAP}${how.words.yard}`
-    : `${decimal(value / MM_PER_METRE, how.words, 2)}${GAP}${how.words.metre}`;
+    : `${decimal(stepsIn(value, mm(MM_PER_METRE / 100), 'up') / 100, how.words, 2)}${GAP}${how.words.metre}`;
 }

@@ -3,7 +3,7 @@ import { mm } from '../../units/index.ts';
 import { caution, figure, problem } from '../codes.ts';
 import { placed } from '../piece.ts';
 import { upright } from './open.ts';
-import { finishLay, type LaidPiece, type Lay, type LayInput } from './lay.ts';
+import { finishLay, fitsIn, type LaidPiece, type Lay, type LayInput } from './lay.ts';
 
 /**
  * Folded across once: panels are cut in pairs through two layers, with their length along the bolt or, where
@@ -14,8 +14,8 @@ export function crosswiseFold(input: LayInput): Lay {
   const { panels, piece, fabric } = input;
   const { usable } = fabric;
   const pairs = figure.count(Math.ceil(panels.length / 2), 'cloth.pairs');
-  const alongFits = piece.width.value <= usable.value;
-  const acrossFits = piece.depth.value <= usable.value;
+  const alongFits = fitsIn(piece.width.value, usable.value);
+  const acrossFits = fitsIn(piece.depth.value, usable.value);
   const sideways =
     acrossFits && (!alongFits || piece.width.value < piece.depth.value) && !(fabric.oneWay && alongFits);
   const step = sideways ? piece.width : piece.depth;

@@ -2,7 +2,7 @@ import { translate } from '../../geometry/index.ts';
 import { mm } from '../../units/index.ts';
 import { figure, problem } from '../codes.ts';
 import { rightHalf } from './half.ts';
-import { finishLay, type Lay, type LayInput } from './lay.ts';
+import { finishLay, fitsIn, type Lay, type LayInput } from './lay.ts';
 
 /**
  * Folded across, and across again: four layers, both panels cut at once with the waist on the selvage. The
@@ -16,7 +16,7 @@ export function doubleFold({ panels, piece, fabric }: LayInput): Lay {
   });
   const notices = [];
   if (panels.length !== 2) notices.push(problem('cloth.onlyTwoAlike', { panels: panels.length }));
-  if (piece.depth.value > usable.value)
+  if (!fitsIn(piece.depth.value, usable.value))
     notices.push(problem('cloth.panelTooDeep', { depth: piece.depth, usable }));
   const along = mm(piece.width.value / 2);
   return finishLay(

@@ -71,6 +71,10 @@ export interface Laid {
   readonly notices: readonly Notice[];
 }
 
+/** What binary fractions lose is no want of cloth: a width cut from selvage to selvage fits between them. */
+const HAIR = 1e-6;
+export const fitsIn = (size: Mm, room: Mm): boolean => size <= room + HAIR;
+
 /** Completes a lay with what it takes before the wash, at the shop, and leaves. */
 export function finishLay(laid: Laid, fabric: Fabric): Lay {
   const { clothAfter, usable, notices } = laid;

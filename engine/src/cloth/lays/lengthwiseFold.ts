@@ -2,7 +2,7 @@ import { rotate, translate } from '../../geometry/index.ts';
 import { mm, radians } from '../../units/index.ts';
 import { figure, problem } from '../codes.ts';
 import { rightHalf } from './half.ts';
-import { finishLay, type Lay, type LayInput } from './lay.ts';
+import { finishLay, fitsIn, type Lay, type LayInput } from './lay.ts';
 
 const QUARTER_TURN = radians(-Math.PI / 2);
 
@@ -39,10 +39,9 @@ export function lengthwiseFold({ panels, piece, fabric }: LayInput): Lay {
           turned: false,
         })),
       },
-      notices:
-        half > usable.value
-          ? [problem('cloth.panelTooWide', { width: piece.width, usable: fabric.usable })]
-          : [],
+      notices: fitsIn(half, usable.value)
+        ? []
+        : [problem('cloth.panelTooWide', { width: piece.width, usable: fabric.usable })],
     },
     fabric,
   );

@@ -3,7 +3,7 @@ import { rotate, translate, type Path } from '../../geometry/index.ts';
 import { mm, radians, type Mm } from '../../units/index.ts';
 import { figure, problem } from '../codes.ts';
 import { nestDistance, placed, type Piece } from '../piece.ts';
-import { finishLay, type LaidPiece, type Lay, type LayInput } from './lay.ts';
+import { finishLay, fitsIn, type LaidPiece, type Lay, type LayInput } from './lay.ts';
 
 /** One arrangement of all panels on a single layer. */
 interface Arrangement {
@@ -81,8 +81,8 @@ function arrangements(input: LayInput, sideways: boolean, mayTurn: boolean): Arr
 /** Panels' length along the bolt: as many abreast as the width holds, then the next row. */
 function alongBolt({ panels, piece, fabric }: LayInput, headToTail: boolean): Arrangement[] {
   const step = headToTail ? nestDistance(piece) : piece.width.value;
+  if (!fitsIn(piece.width.value, fabric.usable.value)) return [];
   const room = fabric.usable.value - piece.width.value;
-  if (room < 0) return [];
   const perRow = Math.min(panels.length, 1 + Math.floor(room / step + 1e-9));
   const rows = Math.ceil(panels.length / perRow);
   const length = figure.length(mm(rows * piece.depth.value), 'cloth.rowsStacked', {

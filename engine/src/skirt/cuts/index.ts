@@ -20,6 +20,6 @@ export const cutOptions = (fields: Fields) =>
   z.discriminatedUnion('kind', [flared.options(fields), gathered.options(fields)]);
 
 /** The cut that these options are for. */
-export const cutOf = <Kind extends CutKind>(
-  options: Extract<CutOptions, { kind: Kind }>,
-): Cut<typeof options> => cuts[options.kind];
+export const cutOf = <Kind extends CutKind>(options: {
+  readonly kind: Kind;
+}): Cut<Extract<CutOptions, { kind: Kind }>> => cuts[options.kind];

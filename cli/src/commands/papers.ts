@@ -1,0 +1,70 @@
+import {
+  foldDiagram,
+  hasProblems,
+  layPicture,
+  makePaper,
+  panelRows,
+  paperNames,
+  writePdf,
+  writeSvg,
+  type Drawing,
+  type Mm,
+  type PaperInput,
+  type Speaker,
+} from '@ribbonwright/engine';
+import { FINE, PROBLEMS } from '../exit.ts';
+import { loadFonts } from '../fonts.ts';
+import { load, type LoadOptions } from '../load.ts';
+import { writeAll, type OutFile } from '../write.ts';
+
+export interface PapersOptions extends LoadOptions {
+  readonly out: string;
+}
+
+/** Writes the papers as PDF, and their drawings as SVG, with a line of progress for each. */
+export async function papers(file: string, options: PapersOptions, terminal: Speaker): Promise<number> {
+  const loaded = await load(file, options, terminal);
+  const { speaker } = loaded;
+  const { command } = speaker.words;
+  const input: PaperInput = { ...loaded, fonts: loadFonts(), date: today(process.env) };
+  const files: OutFile[] = [];
+  const progress = (name: string): void => {
+    process.stderr.write(`${speaker.text(command.writing, { file: name })}\n`);
+  };
+  for (const name of paperNames) {
+    progress(`${name}.pdf`);
+    const { document } = makePaper(name, input);
+    files.push({ name: `${name}.pdf`, content: await writePdf(document, input.fonts) });
+  }
+  for (const [name, drawing] of drawingsOf(input)) {
+    progress(`${name}.svg`);
+    files.push({ name: `${name}.svg`, content: writeSvg(drawing, { fonts: input.fonts }) });
+  }
+  writeAll(options.out, files, speaker);
+  process.stderr.write(`${speaker.text(command.wrote, { count: files.length, folder: options.out })}\n`);
+  return hasProblems(loaded.plan) ? PROBLEMS : FINE;
+}
+
+/** Drawings that stand for themselves: to put on a wall, a slide or a screen. */
+function drawingsOf(input: PaperInput): [string, Drawing][] {
+  const { plan, speaker } = input;
+  const room = { width: 180 as Mm, height: 120 as Mm };
+  const [cardPage] = makePaper('card', input).document.pages;
+  return [
+    ...(cardPage ? [['card', cardPage.drawing] as [string, Drawing]] : []),
+    ['fold', foldDiagram(plan, speaker)],
+    ['rows', panelRows(plan, speaker)],
+    ...plan.cloth.lays.map((lay): [string, Drawing] => [
+      `lay-${lay.kind.replaceAll(' ', '-')}`,
+      layPicture(lay, speaker, 'large', room),
+    ]),
+  ];
+}
+
+/** Today, or the day that SOURCE_DATE_EPOCH names, for papers that are the same to the byte. */
+function today(environment: NodeJS.ProcessEnv): Date {
+  const epoch = Number(environment['SOURCE_DATE_EPOCH']);
+  return environment['SOURCE_DATE_EPOCH'] !== undefined && Number.isFinite(epoch)
+    ? new Date(epoch * 1000)
+    : new Date();
+}

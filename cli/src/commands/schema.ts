@@ -1,0 +1,12 @@
+import { planJsonSchema, requestJsonSchema } from '@ribbonwright/engine';
+import { FINE } from '../exit.ts';
+
+export const schemaNames = ['request', 'plan'] as const;
+
+/** Prints a JSON Schema. */
+export function schema({ of, measure }: { readonly of: string; readonly measure?: string }): number {
+  const made =
+    of === 'plan' ? planJsonSchema() : requestJsonSchema(measure === 'metric' ? 'metric' : 'inches');
+  process.stdout.write(`${JSON.stringify(made, null, 2)}\n`);
+  return FINE;
+}

@@ -1,0 +1,141 @@
+import {
+  buyText,
+  haveLines,
+  stripsText,
+  titleOf,
+  type Figure,
+  type FromCloth,
+  type SkirtPlan,
+  type Speaker,
+} from '@ribbonwright/engine';
+import { noticeLines } from './notices.ts';
+import type { Style } from './style.ts';
+import { textTable } from './table.ts';
+
+export interface CardInput {
+  readonly plan: SkirtPlan;
+  readonly speaker: Speaker;
+  readonly fromCloth: FromCloth | null;
+  readonly style: Style;
+  readonly width: number;
+}
+
+/** The card for a terminal: marks, rows, cloth, shopping, time and notices, each number with its reason. */
+export function cardText(input: CardInput): string {
+  const { plan, speaker, style, width } = input;
+  const { papers, cuts, command } = speaker.words;
+  const { skirt, sewing } = plan;
+  const section = (heading: string, lines: readonly string[]): string[] =>
+    lines.length === 0 ? [] : ['', style.heading(heading), ...lines];
+  return [
+    style.heading(titleOf(input)),
+    `${capital(cuts[plan.request.cut.kind])} · ${speaker.name(skirt.finishedLength)} ${speaker.value(skirt.finishedLength)}`,
+    ...section(papers.markHeading, markLines(input)),
+    ...section(papers.rowsHeading, rowLines(input)),
+    ...section(papers.otherLays, layLines(input)),
+    ...haveSection(input, section),
+    ...section(papers.shoppingList, shoppingLines(input)),
+    ...section(command.timeHeading, [
+      `  ${speaker.text(papers.timeTotal, { hands: sewing.hands, wait: sewing.wait })}`,
+    ]),
+    ...section(papers.noticesHeading, noticeLines(plan, speaker, style, width)),
+    '',
+  ].join('\n');
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+function markLines({ plan, speaker, width }: CardInput): string[] {
+  const { skirt, stride } = plan;
+  const { marks, waist } = skirt;
+  const figures: (Figure | null)[] = [
+    marks.waistQuarter,
+    marks.hemQuarter,
+    marks.cutLength,
+    ...(skirt.marking === 'at the fold' ? [marks.casingEnd, marks.hemEnd] : []),
+    skirt.opening,
+    skirt.hemRound,
+    stride.everyday,
+    waist.topAllowance,
+    waist.elastic?.cut ?? null,
+  ];
+  const rows = figures
+    .filter((figure) => figure !== null)
+    .map((figure) => [capital(speaker.name(figure)), speaker.value(figure), speaker.working(figure) ?? '']);
+  return textTable({ rows, right: [1] }, width);
+}
+
+function rowLines({ plan, speaker, width }: CardInput): string[] {
+  const { papers } = speaker.words;
+  const { rows } = plan.ribbons;
+  if (rows.length === 0) return [];
+  return textTable(
+    {
+      head: [papers.row, papers.ribbon, papers.fromRawEdge, papers.fromHem, papers.cutStrips],
+      rows: rows.map((row) => [
+        String(row.number),
+        `${speaker.colour(row.colour)} ${speaker.value(row.width)}`,
+        speaker.value(row.fromRawEdge),
+        speaker.value(row.fromHem),
+        stripsText(row, speaker),
+      ]),
+      right: [2, 3],
+    },
+    width,
+  );
+}
+
+function layLines({ plan, speaker, width }: CardInput): string[] {
+  const { papers, lays } = speaker.words;
+  const { chosen } = plan.cloth;
+  return textTable(
+    {
+      head: ['', papers.clothAfterWash, papers.clothBeforeWash, papers.toBuy, ''],
+      rows: plan.cloth.lays.map((lay) => [
+        lays[lay.kind],
+        speaker.value(lay.clothAfter),
+        speaker.value(lay.clothBefore),
+        speaker.value(lay.toBuy),
+        [
+          lay === chosen ? papers.layChosen : '',
+          lay.fits ? '' : papers.layDoesNotFit,
+          lay.printOnItsSide ? papers.printSide : '',
+        ]
+          .filter((each) => each !== '')
+          .join(', '),
+      ]),
+      right: [1, 2, 3],
+    },
+    width,
+  );
+}
+
+function haveSection(
+  { fromCloth, speaker }: CardInput,
+  section: (heading: string, lines: readonly string[]) => string[],
+): string[] {
+  if (!fromCloth) return [];
+  const heading = speaker.text(speaker.words.papers.haveHeading, { have: speaker.length(fromCloth.have) });
+  return section(
+    heading,
+    haveLines(fromCloth, speaker).map((line) => `  ${line}`),
+  );
+}
+
+function shoppingLines({ plan, speaker, width }: CardInput): string[] {
+  const { items } = speaker.words;
+  return textTable(
+    {
+      rows: plan.supplies.items.map((item) => [
+        items[item.what],
+        [item.colour ? speaker.colour(item.colour) : '', item.width ? speaker.value(item.width) : '']
+          .filter((each) => each !== '')
+          .join(' '),
+        buyText(item, speaker),
+        item.price ? speaker.money(item.price) : '',
+      ]),
+      right: [2],
+    },
+    width,
+  );
+}

@@ -1,0 +1,215 @@
+import type { Figure } from '../../figure/index.ts';
+import type { Row } from '../../ribbon/index.ts';
+import type { Ordinate } from '../../skirt/index.ts';
+import { mm } from '../../units/index.ts';
+import type { Speaker } from '../../words/index.ts';
+import type { PaperDocument } from '../drawing/index.ts';
+import {
+  bold,
+  column,
+  figure as picture,
+  flow,
+  heading,
+  list,
+  paragraph,
+  plain,
+  plainTheme,
+  sideBySide,
+  table,
+  together,
+  type Block,
+  type Theme,
+} from '../layout/index.ts';
+import { foldDiagram } from '../pictures/foldDiagram.ts';
+import { panelRows } from '../pictures/panelRows.ts';
+import { documentOf, sheetOf, titleOf, type PaperInput } from './paperSet.ts';
+
+/** Sizes tried, from the roomiest: the card is one page. Below the last it would not be read at arm's length. */
+const scales = [1, 0.94, 0.88, 0.82, 0.76];
+
+/** The card: one page to cut and chalk from, with the reason of every number on it. */
+export function card(input: PaperInput): PaperDocument {
+  const { speaker, fonts } = input;
+  const { papers } = speaker.words;
+  const of = sheetOf(input, papers.card);
+  // What may be left off, in turn, when even the smallest letters don't fit: the list is on another paper.
+  const drafts = [blocksOf(input, true), blocksOf(input, false)];
+  for (const blocks of drafts)
+    for (const scale of scales) {
+      const pages = flow(blocks, of, fonts, scaled(scale));
+      if (pages.length === 1) return documentOf(input, papers.card, pages);
+    }
+  const [, least = []] = drafts;
+  return documentOf(input, papers.card, flow(least, of, fonts, scaled(scales.at(-1) ?? 1)));
+}
+
+const BASE = 0.93;
+
+/** The card is denser than other papers: a table of numbers, read one at a time. */
+function scaled(scale: number): Theme {
+  const by = BASE * scale;
+  const small = (value: Theme['body']) => mm(value * by);
+  return {
+    ...plainTheme,
+    body: small(plainTheme.body),
+    small: small(plainTheme.small),
+    heading1: small(plainTheme.heading1),
+    heading2: small(plainTheme.heading2),
+    heading3: small(plainTheme.heading3),
+    gap: small(mm(1.2)),
+    aboveHeading: small(mm(3)),
+    cellPadding: small(mm(0.55)),
+    gutter: mm(4),
+  };
+}
+
+function blocksOf(input: PaperInput, withRows: boolean): Block[] {
+  const { plan, speaker } = input;
+  const { papers, cuts } = speaker.words;
+  const { skirt } = plan;
+  const cut = cuts[plan.request.cut.kind];
+  const length = `${speaker.name(skirt.finishedLength)} ${speaker.value(skirt.finishedLength)}`;
+  return [
+    heading(1, titleOf(input)),
+    paragraph(`${cut.charAt(0).toUpperCase()}${cut.slice(1)} · ${length}`, { quiet: true }),
+    sideBySide(
+      {
+        share: 1,
+        blocks: [
+          heading(3, papers.markHeading),
+          picture(foldDiagram(plan, speaker)),
+          paragraph(skirt.marking === 'straight widths' ? papers.markCaptionWidths : papers.markCaption, {
+            size: 'small',
+            quiet: true,
+          }),
+        ],
+      },
+      {
+        share: 1,
+        blocks: [
+          heading(3, papers.rowsHeading),
+          picture(panelRows(plan, speaker)),
+          paragraph(papers.rowsCaption, { size: 'small', quiet: true }),
+        ],
+      },
+    ),
+    ...curveTable(input),
+    heading(3, papers.numbersHeading),
+    numbersTable(input),
+    ...(withRows ? rowsTable(input) : []),
+    ...noticesBlock(input),
+  ];
+}
+
+/** Number, value, and how it is got: each figure says its own. */
+function numbersTable({ plan, speaker }: PaperInput): Block {
+  const { skirt, cloth } = plan;
+  const { papers } = speaker.words;
+  const figures: (Figure | null)[] = [
+    skirt.marks.waistQuarter,
+    skirt.marks.hemQuarter,
+    skirt.marks.cutLength,
+    skirt.opening,
+    skirt.hemRound,
+    plan.stride.everyday,
+    skirt.waist.topAllowance,
+    skirt.waist.elastic?.cut ?? null,
+    cloth.chosen.clothBefore,
+    skirt.hang.shape === 'straight' && skirt.hang.sideAngle.value > 0 ? skirt.hang.sideAngle : null,
+  ];
+  return table(
+    [column(papers.what, 1.15), column(papers.value, 0.62), column(papers.howGot, 3)],
+    figures
+      .filter((each) => each !== null)
+      .map((each) => [capital(speaker.name(each)), [bold(speaker.value(each))], speaker.working(each) ?? '']),
+  );
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+function rowsTable({ plan, speaker }: PaperInput): Block[] {
+  const { rows } = plan.ribbons;
+  if (rows.length === 0) return [];
+  const { papers } = speaker.words;
+  return [
+    table(
+      [
+        column(papers.row, 0.4),
+        column(papers.ribbon, 1.4),
+        column(papers.fromRawEdge, 1),
+        column(papers.fromHem, 1),
+        column(papers.cutStrips, 1.3),
+      ],
+      rows.map((row) => [
+        String(row.number),
+        `${capital(speaker.colour(row.colour))} ${speaker.value(row.width)}`,
+        [bold(speaker.value(row.fromRawEdge))],
+        speaker.value(row.fromHem),
+        stripsText(row, speaker),
+      ]),
+    ),
+  ];
+}
+
+/** `2 × 30⅝ in`, or the whole round. */
+export function stripsText(row: Row, speaker: Speaker): string {
+  const { papers } = speaker.words;
+  const [first] = row.strips;
+  if (!first) return '';
+  if (first.panel === 'round') return speaker.text(papers.wholeRound, { length: first.length });
+  return speaker.text(papers.stripsEach, { count: row.strips.length, length: first.length });
+}
+
+/** Dots of the curves of a level hem. */
+function curveTable({ plan, speaker }: PaperInput): Block[] {
+  const { hang } = plan.skirt;
+  if (hang.shape !== 'curved') return [];
+  const { papers } = speaker.words;
+  const line = (name: string, dots: readonly Ordinate[]) => [
+    [bold(name)],
+    ...padded(
+      dots.map(({ up }) => speaker.value(up)),
+      most,
+    ),
+  ];
+  const most = Math.max(hang.hemOrdinates.length, hang.waistOrdinates.length);
+  const longer =
+    hang.hemOrdinates.length >= hang.waistOrdinates.length ? hang.hemOrdinates : hang.waistOrdinates;
+  return [
+    together(
+      heading(3, papers.curveHeading),
+      paragraph(papers.curveCaption, { size: 'small', quiet: true }),
+      table(
+        [column('', 2), ...Array.from({ length: most }, () => column('', 1, 'middle'))],
+        [
+          [
+            papers.acrossFromFold,
+            ...padded(
+              longer.map(({ across }) => speaker.length(across)),
+              most,
+            ),
+          ],
+          line(papers.hemCurve, hang.hemOrdinates),
+          line(papers.waistCurve, hang.waistOrdinates),
+        ],
+      ),
+    ),
+  ];
+}
+
+const padded = (cells: readonly string[], length: number): string[] => [
+  ...cells,
+  ...Array.from({ length: Math.max(0, length - cells.length) }, () => ''),
+];
+
+function noticesBlock({ plan, speaker }: PaperInput): Block[] {
+  if (plan.notices.length === 0) return [];
+  const { papers, levels } = speaker.words;
+  return [
+    heading(3, papers.noticesHeading),
+    list(
+      plan.notices.map(({ notice }) => [bold(`${levels[notice.level]}: `), plain(speaker.notice(notice))]),
+      'dot',
+    ),
+  ];
+}

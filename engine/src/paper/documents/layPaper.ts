@@ -1,0 +1,104 @@
+import type { Lay } from '../../cloth/index.ts';
+import { mm } from '../../units/index.ts';
+import type { Speaker } from '../../words/index.ts';
+import type { PaperDocument } from '../drawing/index.ts';
+import {
+  bold,
+  column,
+  figure as picture,
+  flow,
+  heading,
+  list,
+  paragraph,
+  plain,
+  table,
+  together,
+  type Block,
+} from '../layout/index.ts';
+import { layPicture } from '../pictures/layPicture.ts';
+import { documentOf, sheetOf, type PaperInput } from './paperSet.ts';
+
+/** The cutting layout: the way that is taken, drawn large, and every other way beside it with what it takes. */
+export function layPaper(input: PaperInput): PaperDocument {
+  const { plan, speaker, fonts } = input;
+  const { papers } = speaker.words;
+  const { chosen, lays } = plan.cloth;
+  const of = sheetOf(input, papers.lay);
+  const width = mm(of.size.width - 2 * of.margin);
+  const blocks: Block[] = [
+    heading(1, papers.lay),
+    heading(2, speaker.text(papers.layHeading, { lay: chosen.kind })),
+    picture(layPicture(chosen, speaker, 'large', { width, height: mm(112) })),
+    paragraph(workingsOf(chosen, speaker).join('\n')),
+    ...haveBlock(input),
+    heading(2, papers.otherLays),
+    table(
+      [
+        column('', 1.5),
+        column('', 1.3),
+        column(papers.clothAfterWash, 1),
+        column(papers.clothBeforeWash, 1),
+        column(papers.toBuy, 0.8),
+        column(papers.leftOver, 1.3),
+      ],
+      lays.map((lay) => [
+        layPicture(lay, speaker, 'small', { width: mm(38), height: mm(24) }),
+        [bold(speaker.words.lays[lay.kind]), plain(`\n${remarks(lay, lay === chosen, speaker)}`)],
+        speaker.value(lay.clothAfter),
+        speaker.value(lay.clothBefore),
+        [bold(speaker.value(lay.toBuy))],
+        speaker.text(papers.leftOverSize, lay.left),
+      ]),
+    ),
+    ...refusals(lays, speaker),
+  ];
+  return documentOf(input, papers.lay, flow(blocks, of, fonts));
+}
+
+const workingsOf = (lay: Lay, speaker: Speaker): string[] =>
+  [lay.clothAfter, lay.clothBefore, lay.toBuy]
+    .map((figure) => {
+      const working = speaker.working(figure);
+      return working ? `${speaker.name(figure)}: ${working}` : '';
+    })
+    .filter((line) => line !== '');
+
+function remarks(lay: Lay, isChosen: boolean, speaker: Speaker): string {
+  const { papers } = speaker.words;
+  return [
+    isChosen ? papers.layChosen : '',
+    lay.fits ? '' : papers.layDoesNotFit,
+    lay.printOnItsSide ? papers.printSide : papers.printUpright,
+  ]
+    .filter((each) => each !== '')
+    .join(', ');
+}
+
+/** Why a way does not fit, or what it asks: each said once. */
+function refusals(lays: readonly Lay[], speaker: Speaker): Block[] {
+  const items = lays.flatMap((lay) =>
+    lay.notices.map((notice) => [bold(`${speaker.words.lays[lay.kind]}: `), plain(speaker.notice(notice))]),
+  );
+  return items.length === 0 ? [] : [together(list(items, 'dot'))];
+}
+
+/** Answer to "what can I make from this?". */
+function haveBlock({ fromCloth, speaker }: PaperInput): Block[] {
+  if (!fromCloth) return [];
+  return [
+    heading(3, speaker.text(speaker.words.papers.haveHeading, { have: speaker.length(fromCloth.have) })),
+    list(haveLines(fromCloth, speaker), 'dot'),
+  ];
+}
+
+export function haveLines(answer: NonNullable<PaperInput['fromCloth']>, speaker: Speaker): string[] {
+  const { papers } = speaker.words;
+  const { longest, fullest, count } = answer;
+  return [
+    longest ? speaker.text(papers.haveLongest, { length: longest }) : papers.haveNothing,
+    ...(fullest
+      ? [speaker.text(papers.haveFullest, { fullness: fullest.fullness, hem: fullest.hemQuarter })]
+      : []),
+    speaker.text(papers.haveMany, { count }),
+  ];
+}

@@ -1,0 +1,57 @@
+import type { FromCloth, SkirtPlan } from '../../plan/index.ts';
+import type { Speaker } from '../../words/index.ts';
+import type { PaperDocument, PaperFonts } from '../drawing/index.ts';
+import { paperSizes, sheet, type Sheet } from '../layout/index.ts';
+
+/** What every paper is made from. */
+export interface PaperInput {
+  readonly plan: SkirtPlan;
+  readonly speaker: Speaker;
+  readonly fonts: PaperFonts;
+  /** Day on the papers, told by whoever prints them; null leaves it off. */
+  readonly date: Date | null;
+  /** Answer to "what can I make from this?", where it was asked. */
+  readonly fromCloth: FromCloth | null;
+}
+
+/** One paper of the set: a name for its file and the document. */
+export interface Paper {
+  readonly name: PaperName;
+  readonly document: PaperDocument;
+}
+
+export const paperNames = ['card', 'lay', 'ribbons', 'shopping', 'sewing'] as const;
+export type PaperName = (typeof paperNames)[number];
+
+/** What the maker called her skirt, or whom it is for. */
+export function titleOf({ plan, speaker }: Pick<PaperInput, 'plan' | 'speaker'>): string {
+  const { name, wearer } = plan.request;
+  const { papers } = speaker.words;
+  if (name !== '') return name;
+  return wearer === '' ? papers.titlePlain : speaker.text(papers.titleFor, { wearer });
+}
+
+/** Sheet of a paper: its head names the skirt and the paper, its foot the page. */
+export function sheetOf(input: PaperInput, paper: string): Sheet {
+  const { plan, speaker, date } = input;
+  const { papers, numbers } = speaker.words;
+  const day =
+    date && new Intl.DateTimeFormat(numbers.locale, { dateStyle: 'long', timeZone: 'UTC' }).format(date);
+  const made = day ? ` · ${speaker.text(papers.madeOn, { date: day })}` : '';
+  return sheet({
+    size: paperSizes[plan.request.paper],
+    header: `${titleOf(input)} · ${paper}${made}`,
+    footer: (page, pages) => speaker.text(papers.pageOf, { page, pages }),
+  });
+}
+
+export const documentOf = (
+  input: PaperInput,
+  paper: string,
+  pages: PaperDocument['pages'],
+): PaperDocument => ({
+  title: `${titleOf(input)} · ${paper}`,
+  language: input.speaker.language,
+  date: input.date,
+  pages,
+});

@@ -1,0 +1,83 @@
+import type { Item } from '../../supplies/index.ts';
+import type { Speaker } from '../../words/index.ts';
+import type { PaperDocument } from '../drawing/index.ts';
+import { bold, column, flow, heading, paragraph, plain, table, type Block } from '../layout/index.ts';
+import { documentOf, sheetOf, type PaperInput } from './paperSet.ts';
+import { tickBox } from './ribbonList.ts';
+
+/** What to buy, with what goes wrong at the counter beside it, then the thread by colour and stitch. */
+export function shoppingList(input: PaperInput): PaperDocument {
+  const { plan, speaker, fonts } = input;
+  const { papers } = speaker.words;
+  const { items, total, unpriced } = plan.supplies;
+  const priced = items.length > unpriced;
+  const sum = `${papers.total}: ${speaker.money(total)}${unpriced > 0 ? ` (${speaker.text(papers.unpriced, { count: unpriced })})` : ''}`;
+  const blocks: Block[] = [
+    heading(1, papers.shoppingList),
+    table(
+      [
+        column('', 0.25),
+        column(papers.what, 1.5),
+        column(papers.need, 0.85),
+        column(papers.buy, 0.8),
+        ...(priced ? [column(papers.price, 0.7, 'end')] : []),
+        column(papers.atTheCounter, 2.5),
+      ],
+      items.map((item) => [
+        tickBox(),
+        nameOf(item, speaker),
+        item.need ? speaker.value(item.need) : '',
+        [bold(buyText(item, speaker))],
+        ...(priced ? [item.price ? speaker.money(item.price) : ''] : []),
+        item.advice.map((code) => speaker.words.advice[code]).join(' '),
+      ]),
+    ),
+    ...(priced ? [paragraph([bold(sum)])] : []),
+    heading(2, papers.threadHeading),
+    paragraph(papers.threadCaption, { quiet: true, size: 'small' }),
+    threadTable(input),
+  ];
+  return documentOf(input, papers.shoppingList, flow(blocks, sheetOf(input, papers.shoppingList), fonts));
+}
+
+function nameOf(item: Item, speaker: Speaker) {
+  const details = [
+    item.colour ? speaker.colour(item.colour) : '',
+    item.width ? speaker.value(item.width) : '',
+  ].filter((each) => each !== '');
+  return [
+    bold(speaker.words.items[item.what]),
+    ...(details.length > 0 ? [plain(`\n${details.join(', ')}`)] : []),
+  ];
+}
+
+/** A length in the shop's words, or a number of pieces. */
+export function buyText(item: Item, speaker: Speaker): string {
+  const { papers } = speaker.words;
+  if (item.buy.kind === 'length') return speaker.value(item.buy);
+  const message =
+    { thread: papers.spools, 'overlock thread': papers.cones }[item.what as string] ?? papers.pieces;
+  return speaker.text(message, { count: item.buy });
+}
+
+function threadTable({ plan, speaker }: PaperInput): Block {
+  const { papers, stitches } = speaker.words;
+  return table(
+    [
+      column(papers.colour, 1.3),
+      column(papers.stitchClass, 1.2),
+      column(papers.seamLength, 0.8),
+      column(papers.needle, 0.8),
+      column(papers.under, 0.8),
+    ],
+    plan.supplies.thread.flatMap(({ colour, overlock, parts }) =>
+      parts.map((part) => [
+        overlock ? papers.overlockThread : colour ? speaker.colour(colour) : papers.clothColour,
+        stitches[part.stitch],
+        speaker.value(part.seam),
+        speaker.value(part.needle),
+        colour ? `${speaker.value(part.under)} (${papers.clothColour})` : speaker.value(part.under),
+      ]),
+    ),
+  );
+}

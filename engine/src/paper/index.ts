@@ -1,0 +1,28 @@
+export {
+  openFont,
+  type Drawing,
+  type OpenFont,
+  type Page,
+  type PaperDocument,
+  type PaperFonts,
+} from './drawing/index.ts';
+export { writeSvg, type SvgOptions } from './svg/index.ts';
+export { missingGlyphs, writePdf } from './pdf/index.ts';
+export {
+  haveLines,
+  makePaper,
+  paperNames,
+  paperSet,
+  settings,
+  stripsText,
+  titleOf,
+  type Paper,
+  type PaperInput,
+  type PaperName,
+} from './documents/index.ts';
+export { buyText } from './documents/index.ts';
+export { foldDiagram } from './pictures/foldDiagram.ts';
+export { panelRows } from './pictures/panelRows.ts';
+export { layPicture, type LaySize } from './pictures/layPicture.ts';
+export { stepPicture } from './pictures/steps/index.ts';
+export { PLAN_VERSION, planDocument, planJsonSchema, planSchema, type PlanDocument } from './planDocument.ts';

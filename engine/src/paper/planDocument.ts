@@ -1,0 +1,314 @@
+import { z } from 'zod';
+import type { Figure } from '../figure/index.ts';
+import type { FromCloth, SkirtPlan } from '../plan/index.ts';
+import type { Mm } from '../units/index.ts';
+import type { Speaker } from '../words/index.ts';
+
+/** Version of the plan document: raised when a field changes its meaning or goes. Fields may be added. */
+export const PLAN_VERSION = 1;
+
+const length = z.strictObject({ mm: z.number(), shown: z.string() });
+const amount = z.strictObject({ value: z.number(), shown: z.string() });
+const ordinate = z.strictObject({ across: length, up: length });
+
+/** Schema of what `plan --json` prints. */
+export const planSchema = z.strictObject({
+  format: z.literal('ribbonwright.plan'),
+  version: z.literal(PLAN_VERSION),
+  name: z.string(),
+  wearer: z.string(),
+  language: z.string(),
+  measure: z.enum(['inches', 'metric']),
+  marks: z.strictObject({
+    waistQuarter: length,
+    hemQuarter: length,
+    cutLength: length,
+    casingEnd: length,
+    hemEnd: length,
+  }),
+  skirt: z.strictObject({
+    cut: z.string(),
+    finishedLength: length,
+    opening: length,
+    hemRound: length,
+    hemline: z.enum(['straight', 'curved']),
+    sideExcess: length,
+    sideAngle: amount,
+    casing: length,
+    hem: length,
+    sideSeam: length,
+    gathered: amount,
+    curve: z.strictObject({ waist: z.array(ordinate), hem: z.array(ordinate) }).nullable(),
+  }),
+  stride: z.strictObject({
+    checked: z.boolean(),
+    hemNeeded: length,
+    bare: length.nullable(),
+    everyday: length.nullable(),
+  }),
+  rows: z.array(
+    z.strictObject({
+      number: z.int(),
+      band: z.int(),
+      colour: z.string(),
+      hex: z.string(),
+      width: length,
+      fromHem: length,
+      fromRawEdge: length,
+      lengths: z.array(z.strictObject({ panel: z.string(), number: z.int(), cut: length })),
+      curve: z.strictObject({ share: amount, takeUp: length }).nullable(),
+    }),
+  ),
+  ribbons: z.array(
+    z.strictObject({ colour: z.string(), hex: z.string(), width: length, total: length, strips: z.int() }),
+  ),
+  lays: z.array(
+    z.strictObject({
+      kind: z.string(),
+      chosen: z.boolean(),
+      fits: z.boolean(),
+      clothAfterWash: length,
+      clothBeforeWash: length,
+      toBuy: length,
+      left: z.strictObject({ across: length, along: length }),
+      printOnItsSide: z.boolean(),
+      headToTail: z.boolean(),
+      layers: z.int(),
+    }),
+  ),
+  elastic: z.strictObject({ width: length, cut: length }).nullable(),
+  thread: z.array(
+    z.strictObject({
+      colour: z.string(),
+      kind: z.enum(['sewing', 'overlock']),
+      needle: length,
+      under: length,
+      total: length,
+      spools: z.int(),
+      parts: z.array(z.strictObject({ stitch: z.string(), seam: length, needle: length, under: length })),
+    }),
+  ),
+  shopping: z.array(
+    z.strictObject({
+      what: z.string(),
+      colour: z.string().nullable(),
+      width: length.nullable(),
+      need: length.nullable(),
+      buy: z.union([length, amount]),
+      price: z.strictObject({ minor: z.int(), currency: z.string(), shown: z.string() }).nullable(),
+      advice: z.array(z.string()),
+    }),
+  ),
+  steps: z.array(
+    z.strictObject({
+      id: z.string(),
+      title: z.string(),
+      after: z.array(z.string()),
+      station: z.string(),
+      sentences: z.array(z.string()),
+      cautions: z.array(z.string()),
+      minutes: z.strictObject({ hands: amount, wait: amount }),
+    }),
+  ),
+  time: z.strictObject({ hands: amount, wait: amount }),
+  notices: z.array(
+    z.strictObject({
+      stage: z.string(),
+      level: z.enum(['caution', 'problem']),
+      code: z.string(),
+      text: z.string(),
+    }),
+  ),
+  /** How each figure was got, by its path in this document. */
+  workings: z.record(z.string(), z.string()),
+  fromCloth: z
+    .strictObject({
+      have: length,
+      longest: length.nullable(),
+      fullest: z.strictObject({ fullness: amount, hemQuarter: length }).nullable(),
+      count: z.int(),
+    })
+    .nullable(),
+});
+
+export type PlanDocument = z.infer<typeof planSchema>;
+
+/** JSON Schema (draft 2020-12) of the plan document. */
+export const planJsonSchema = () => ({
+  ...z.toJSONSchema(planSchema),
+  title: `Ribbonwright plan, version ${String(PLAN_VERSION)}`,
+});
+
+/** Thousandths of a millimetre: finer than any cloth, and free of binary dust. */
+const tidy = (value: number): number => Math.round(value * 1000) / 1000 + 0;
+
+/** The plan as a document for machines: every length in millimetres and as its reader sees it. */
+export function planDocument(
+  plan: SkirtPlan,
+  speaker: Speaker,
+  fromCloth: FromCloth | null = null,
+): PlanDocument {
+  const say = saying(speaker);
+  const { skirt, stride, ribbons, cloth, supplies, sewing, request } = plan;
+  const { hang, waist, marks } = skirt;
+  return {
+    format: 'ribbonwright.plan',
+    version: PLAN_VERSION,
+    name: request.name,
+    wearer: request.wearer,
+    language: request.language,
+    measure: request.measure,
+    marks: {
+      waistQuarter: say.length(marks.waistQuarter),
+      hemQuarter: say.length(marks.hemQuarter),
+      cutLength: say.length(marks.cutLength),
+      casingEnd: say.length(marks.casingEnd),
+      hemEnd: say.length(marks.hemEnd),
+    },
+    skirt: {
+      cut: skirt.kind,
+      finishedLength: say.length(skirt.finishedLength),
+      opening: say.length(skirt.opening),
+      hemRound: say.length(skirt.hemRound),
+      hemline: hang.shape,
+      sideExcess: say.length(hang.sideExcess),
+      sideAngle: say.amount(hang.sideAngle),
+      casing: say.length(waist.topAllowance),
+      hem: say.length(skirt.hemAllowance),
+      sideSeam: say.length(skirt.sideSeamAllowance),
+      gathered: say.amount(waist.gatherRatio),
+      curve:
+        hang.shape === 'curved'
+          ? { waist: hang.waistOrdinates.map(say.dot), hem: hang.hemOrdinates.map(say.dot) }
+          : null,
+    },
+    stride: {
+      checked: stride.checked,
+      hemNeeded: say.length(stride.needed),
+      bare: stride.bare && say.length(stride.bare),
+      everyday: stride.everyday && say.length(stride.everyday),
+    },
+    rows: ribbons.rows.map((row) => ({
+      number: row.number,
+      band: row.band,
+      colour: speaker.colour(row.colour),
+      hex: row.colour.hex,
+      width: say.length(row.width),
+      fromHem: say.length(row.fromHem),
+      fromRawEdge: say.length(row.fromRawEdge),
+      lengths: row.strips.map(({ panel, number, length }) => ({ panel, number, cut: say.length(length) })),
+      curve: row.curve && { share: say.amount(row.curve.share), takeUp: say.length(row.curve.takeUp) },
+    })),
+    ribbons: supplies.ribbons.map(({ colour, width, total, strips }) => ({
+      colour: speaker.colour(colour),
+      hex: colour.hex,
+      width: say.length(width),
+      total: say.length(total),
+      strips: strips.length,
+    })),
+    lays: cloth.lays.map((lay) => ({
+      kind: lay.kind,
+      chosen: lay === cloth.chosen,
+      fits: lay.fits,
+      clothAfterWash: say.length(lay.clothAfter),
+      clothBeforeWash: say.length(lay.clothBefore),
+      toBuy: say.length(lay.toBuy),
+      left: { across: say.length(lay.left.across), along: say.length(lay.left.along) },
+      printOnItsSide: lay.printOnItsSide,
+      headToTail: lay.headToTail,
+      layers: lay.table.layers,
+    })),
+    elastic: waist.elastic && { width: say.length(waist.elastic.width), cut: say.length(waist.elastic.cut) },
+    thread: supplies.thread.map((each) => ({
+      colour: each.colour ? speaker.colour(each.colour) : speaker.words.papers.clothColour,
+      kind: each.overlock ? 'overlock' : 'sewing',
+      needle: say.length(each.needle),
+      under: say.length(each.under),
+      total: say.length(each.total),
+      spools: each.spools.value,
+      parts: each.parts.map(({ stitch, seam, needle, under }) => ({
+        stitch,
+        seam: say.length(seam),
+        needle: say.length(needle),
+        under: say.length(under),
+      })),
+    })),
+    shopping: supplies.items.map((item) => ({
+      what: item.what,
+      colour: item.colour && speaker.colour(item.colour),
+      width: item.width && say.length(item.width),
+      need: item.need && say.length(item.need),
+      buy: item.buy.kind === 'length' ? say.length(item.buy) : say.amount(item.buy),
+      price: item.price && { ...item.price, shown: speaker.money(item.price) },
+      advice: item.advice.map((code) => speaker.words.advice[code]),
+    })),
+    steps: sewing.steps.map((step) => ({
+      id: step.id,
+      title: speaker.words.steps[step.id],
+      after: [...step.after],
+      station: step.station,
+      sentences: step.sentences.map(speaker.sentence),
+      cautions: step.cautions.map((code) => speaker.words.cautions[code]),
+      minutes: { hands: say.amount(step.hands), wait: say.amount(step.wait) },
+    })),
+    time: { hands: say.amount(sewing.hands), wait: say.amount(sewing.wait) },
+    notices: plan.notices.map(({ stage, notice }) => ({
+      stage,
+      level: notice.level,
+      code: notice.code,
+      text: speaker.notice(notice),
+    })),
+    workings: workingsOf(plan, speaker),
+    fromCloth: fromCloth && {
+      have: say.plain(fromCloth.have),
+      longest: fromCloth.longest && say.length(fromCloth.longest),
+      fullest: fromCloth.fullest && {
+        fullness: say.amount(fromCloth.fullest.fullness),
+        hemQuarter: say.length(fromCloth.fullest.hemQuarter),
+      },
+      count: fromCloth.count.value,
+    },
+  };
+}
+
+function saying(speaker: Speaker) {
+  const plain = (value: Mm) => ({ mm: tidy(value), shown: speaker.length(value) });
+  const length = (figure: Figure) => ({ mm: tidy(figure.value), shown: speaker.value(figure) });
+  return {
+    plain,
+    length,
+    amount: (figure: Figure) => ({ value: tidy(figure.value), shown: speaker.value(figure) }),
+    dot: ({ across, up }: { readonly across: Mm; readonly up: Figure }) => ({
+      across: plain(across),
+      up: length(up),
+    }),
+  };
+}
+
+function workingsOf({ skirt, stride, ribbons, cloth }: SkirtPlan, speaker: Speaker): Record<string, string> {
+  const figures: [string, Figure | null | undefined][] = [
+    ['marks.waistQuarter', skirt.marks.waistQuarter],
+    ['marks.hemQuarter', skirt.marks.hemQuarter],
+    ['marks.cutLength', skirt.marks.cutLength],
+    ['skirt.opening', skirt.opening],
+    ['skirt.hemRound', skirt.hemRound],
+    ['skirt.casing', skirt.waist.topAllowance],
+    ['stride.bare', stride.bare],
+    ['stride.everyday', stride.everyday],
+    ['elastic.cut', skirt.waist.elastic?.cut],
+    ...ribbons.rows.flatMap((row, i): [string, Figure][] => [
+      [`rows[${String(i)}].fromHem`, row.fromHem],
+      [`rows[${String(i)}].fromRawEdge`, row.fromRawEdge],
+    ]),
+    ...cloth.lays.flatMap((lay, i): [string, Figure][] => [
+      [`lays[${String(i)}].clothAfterWash`, lay.clothAfter],
+      [`lays[${String(i)}].clothBeforeWash`, lay.clothBefore],
+    ]),
+  ];
+  return Object.fromEntries(
+    figures.flatMap(([path, figure]) => {
+      const working = figure ? speaker.working(figure) : null;
+      return working === null ? [] : [[path, working]];
+    }),
+  );
+}

@@ -1,0 +1,12 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { anyRequest, planOf } from './requests.ts';
+
+test('any request that is written for tests parses and plans', () => {
+  fc.assert(
+    fc.property(anyRequest, (raw) => {
+      expect(planOf(raw).skirt.panels.length).toBeGreaterThan(0);
+    }),
+    { numRuns: 1000 },
+  );
+});

@@ -1,0 +1,240 @@
+import fc from 'fast-check';
+import { presetColours } from '../fields/index.ts';
+import { planSkirt, type SkirtPlan } from '../plan/index.ts';
+import { parseRequest, type SkirtRequest } from '../request/index.ts';
+import { anyLength, lengthBetween } from './lengths.ts';
+
+type Part = Readonly<Record<string, unknown>>;
+
+/** A request as it stands in a document; what is left out has its default. */
+export interface RawRequest extends Part {
+  readonly body?: Part;
+  readonly cut?: Part;
+  readonly waist?: Part;
+  readonly ribbons?: Part;
+  readonly cloth?: Part;
+  readonly supplies?: Part;
+  readonly sewing?: Part;
+}
+
+/** Stands in for what a test does not say of the body. */
+const SOMEBODY = { waist: '29 in', hip: '36 in', waistToHem: '31 in' };
+
+/** Parses a request; measurements that are left out are those of a middling body. Throws on a parse error. */
+export function requestOf(raw: RawRequest = {}): SkirtRequest {
+  const parsed = parseRequest({ ...raw, body: { ...SOMEBODY, ...raw.body } });
+  if (!parsed.ok) throw new Error(JSON.stringify({ errors: parsed.errors, raw }));
+  return parsed.request;
+}
+
+/** Parses and plans. Throws on a parse error. */
+export const planOf = (raw: RawRequest = {}): SkirtPlan => planSkirt(requestOf(raw));
+
+const maybe = <T>(values: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> =>
+  fc.option(values, { nil: undefined });
+
+/** What is undefined is not in the document at all. */
+const document = <T extends Part>(parts: fc.Arbitrary<T>): fc.Arbitrary<Part> =>
+  parts.map((part) => Object.fromEntries(Object.entries(part).filter(([, value]) => value !== undefined)));
+
+/** Any of the fields, each there or not. */
+const some = (fields: Readonly<Record<string, fc.Arbitrary<unknown>>>): fc.Arbitrary<Part> =>
+  fc.record(fields, { requiredKeys: [] });
+
+const percents = (least: number, most: number): fc.Arbitrary<number | string> =>
+  fc
+    .tuple(fc.integer({ min: least * 10, max: most * 10 }), fc.boolean())
+    .map(([tenths, asText]) => (asText ? `${String(tenths / 10)} %` : tenths / 10));
+
+const pace = fc.constantFrom('easy', 'usual', 'brisk');
+
+/** Proportions as they are met, of toddlers and of grown people. */
+const likelyBody: fc.Arbitrary<Part> = document(
+  fc
+    .record({
+      height: fc.integer({ min: 850, max: 2000 }),
+      waist: fc.double({ min: 0.36, max: 0.75, noNaN: true }),
+      hip: fc.double({ min: 0.95, max: 1.5, noNaN: true }),
+      length: fc.double({ min: 0.2, max: 0.62, noNaN: true }),
+      knows: fc.constantFrom('neither', 'height', 'floor', 'both'),
+      age: maybe(fc.integer({ min: 2, max: 90 })),
+      pace: maybe(pace),
+      second: fc.double({ min: 0.98, max: 1.02, noNaN: true }),
+      again: fc.boolean(),
+    })
+    .chain(({ height, waist, hip, length, knows, age, pace, second, again }) => {
+      const girth = waist * height;
+      return fc.record({
+        waist: anyLength(girth),
+        hip: anyLength(Math.max(302, girth * hip)),
+        waistToHem: anyLength(length * height),
+        waistToFloor:
+          knows === 'floor' || knows === 'both' ? anyLength(0.62 * height) : fc.constant(undefined),
+        height: knows === 'height' || knows === 'both' ? anyLength(height) : fc.constant(undefined),
+        age: fc.constant(age),
+        pace: fc.constant(pace),
+        second: again ? fc.record({ waist: anyLength(girth * second) }) : fc.constant(undefined),
+      });
+    }),
+);
+
+/** Anything that is read as a body at all. */
+const unlikelyBody: fc.Arbitrary<Part> = document(
+  fc.record({
+    waist: lengthBetween(250, 2500),
+    hip: lengthBetween(300, 2500),
+    waistToHem: lengthBetween(100, 1800),
+    waistToFloor: maybe(lengthBetween(250, 1800)),
+    height: maybe(lengthBetween(500, 2750)),
+    calf: maybe(lengthBetween(100, 1000)),
+    age: maybe(fc.integer({ min: 0, max: 125 })),
+    pace: maybe(pace),
+  }),
+);
+
+/** A body as it stands in a document, each length in units of its own. */
+export const anyBody: fc.Arbitrary<Part> = fc.oneof(
+  { arbitrary: likelyBody, weight: 3 },
+  { arbitrary: unlikelyBody, weight: 1 },
+);
+
+const fullness = fc.integer({ min: 100, max: 400 }).map((hundredths) => hundredths / 100);
+
+const commonCut = {
+  fullness,
+  sideSeam: lengthBetween(3, 30),
+  hem: lengthBetween(6, 120),
+  hemTurnUnder: lengthBetween(0, 20),
+  margin: lengthBetween(0, 80),
+  hemFloor: lengthBetween(0, 600),
+};
+
+export const anyFlared: fc.Arbitrary<Part> = some({
+  ...commonCut,
+  kind: fc.constant('flared'),
+  leastFlare: lengthBetween(0, 300),
+  hemAtFold: lengthBetween(200, 1200),
+  hemline: fc.constantFrom('auto', 'straight', 'level'),
+  levelTolerance: lengthBetween(0, 40),
+});
+
+export const anyGathered: fc.Arbitrary<Part> = fc
+  .tuple(some({ ...commonCut, widths: fc.integer({ min: 1, max: 12 }), wholeWidths: fc.boolean() }))
+  .map(([options]) => ({ kind: 'gathered', ...options }));
+
+/** Every cut with any of its options. */
+export const anyCut: fc.Arbitrary<Part> = fc.oneof(anyFlared, anyGathered);
+
+export const anyWaist: fc.Arbitrary<Part> = some({
+  elasticWidth: lengthBetween(6, 60),
+  ease: lengthBetween(1, 15),
+  turnUnder: lengthBetween(1, 15),
+  elasticShare: percents(70, 100),
+  join: lengthBetween(1, 30),
+  mostStretch: fc.integer({ min: 10, max: 30 }).map((tenths) => tenths / 10),
+});
+
+const hexColour = fc.integer({ min: 0, max: 0xffffff }).map((n) => `#${n.toString(16).padStart(6, '0')}`);
+export const anyColour: fc.Arbitrary<unknown> = fc.oneof(
+  fc.constantFrom(...Object.keys(presetColours)),
+  hexColour,
+  fc.record({ name: fc.constantFrom('sea', 'rust', 'berry'), hex: hexColour }),
+);
+
+const aRow = some({ colour: anyColour, width: lengthBetween(4, 60) });
+const bands = fc.array(
+  fc.oneof(
+    { arbitrary: aRow, weight: 4 },
+    fc.record({ touching: fc.array(aRow, { minLength: 2, maxLength: 4 }) }),
+  ),
+  { maxLength: 8 },
+);
+
+/** Any composition; gaps are given where they are called for. */
+export const anyRibbons: fc.Arbitrary<Part> = fc
+  .tuple(
+    fc.oneof(fc.constant(undefined), fc.integer({ min: 0, max: 14 }), bands),
+    fc.constantFrom('even', 'growing', 'shrinking', 'by hand', undefined),
+    fc.array(lengthBetween(0, 120), { minLength: 13, maxLength: 13 }),
+    some({
+      colours: fc.array(anyColour, { minLength: 1, maxLength: 5 }),
+      width: lengthBetween(4, 60),
+      lowest: lengthBetween(0, 200),
+      highest: lengthBetween(100, 900),
+      growth: fc.integer({ min: 100, max: 200 }).map((hundredths) => hundredths / 100),
+      overhang: lengthBetween(0, 40),
+      where: fc.constantFrom('front and back', 'front', 'back', 'round'),
+      hold: fc.constantFrom('pins', 'glue', 'spray'),
+      ends: fc.constantFrom('sealant', 'flame', 'none'),
+      washed: fc.boolean(),
+      easesUnseen: percents(0, 4),
+      easesWithCare: percents(4, 12),
+    }),
+  )
+  .map(([rows, spacing, gaps, options]) => {
+    const count = rows === undefined ? 6 : typeof rows === 'number' ? rows : rows.length;
+    return {
+      ...options,
+      ...(rows === undefined ? {} : { rows }),
+      ...(spacing === undefined ? {} : { spacing }),
+      ...(spacing === 'by hand' ? { gaps: gaps.slice(0, Math.max(0, count - 1)) } : {}),
+    };
+  });
+
+const price = fc.integer({ min: 0, max: 5000 }).map((cents) => (cents / 100).toFixed(2));
+const change = fc.oneof(
+  percents(0, 15),
+  percents(0, 8).chain((from) => fc.record({ from: fc.constant(from), to: percents(8, 15) })),
+  fc.record({ before: fc.constant('50 cm'), after: lengthBetween(440, 500) }),
+);
+
+export const anyCloth: fc.Arbitrary<Part> = some({
+  colour: anyColour,
+  width: lengthBetween(700, 2800),
+  selvage: lengthBetween(0, 30),
+  weight: fc.constantFrom('light', 'medium', 'heavy'),
+  washed: fc.boolean(),
+  change: some({ lengthwise: change, crosswise: change }),
+  oneWay: fc.boolean(),
+  lay: fc.constantFrom('auto', 'double fold', 'lengthwise fold', 'crosswise fold', 'open'),
+  step: lengthBetween(10, 500),
+  least: lengthBetween(0, 500),
+  price,
+  have: lengthBetween(300, 20_000),
+});
+
+const anySupplies: fc.Arbitrary<Part> = some({
+  currency: fc.constantFrom('CAD', 'USD', 'EUR', 'JPY'),
+  ribbon: some({ step: lengthBetween(10, 1000), least: lengthBetween(10, 1000) }),
+  elastic: some({ step: lengthBetween(10, 1000), least: lengthBetween(10, 1000) }),
+  thread: some({
+    straight: fc.integer({ min: 1, max: 6 }),
+    waste: percents(0, 30),
+    tail: lengthBetween(0, 200),
+  }),
+  notions: some({ needles: price, chalk: price, pins: price }),
+}).map((supplies) => (supplies['currency'] === 'JPY' ? { ...supplies, notions: {} } : supplies));
+
+const anySewing: fc.Arbitrary<Part> = some({
+  skill: fc.constantFrom('beginner', 'practised', 'experienced'),
+  overlocker: fc.boolean(),
+  applique: fc.boolean(),
+});
+
+const rest = some({
+  language: fc.constantFrom('en', 'fr'),
+  units: fc.constantFrom('in', 'cm', 'mm', 'm', 'yd', 'ft'),
+  measure: fc.constantFrom('inches', 'metric'),
+  mark: fc.constantFrom('1/16 in', '1/8 in', '1/4 in', '1 mm', '2 mm', '5 mm'),
+  waist: anyWaist,
+  ribbons: anyRibbons,
+  cloth: anyCloth,
+  supplies: anySupplies,
+  sewing: anySewing,
+  paper: fc.constantFrom('letter', 'a4'),
+});
+
+/** Any request that parses: every cut, every option, each there or not, lengths in any units. */
+export const anyRequest: fc.Arbitrary<RawRequest> = fc
+  .tuple(anyBody, maybe(anyCut), rest)
+  .map(([body, cut, others]) => ({ ...others, body, ...(cut === undefined ? {} : { cut }) }));

@@ -1,0 +1,6 @@
+/**
+ * Runs of a property: `short` by default; the environment's PROPERTY_RUNS multiplies it for a long search
+ * (`PROPERTY_RUNS=50 npx vitest run engine/src/plan`).
+ */
+export const runs = (short: number): number =>
+  Math.ceil(short * Math.max(1, Number(process.env['PROPERTY_RUNS'] ?? 1)));

@@ -1,0 +1,84 @@
+import type { BodyFigureCode, BodyNoticeCode, MeasureName } from '../body/index.ts';
+import type { ClothFigureCode, ClothNoticeCode, LayKind, TableEdge } from '../cloth/index.ts';
+import type { PresetColour } from '../fields/index.ts';
+import type { NoticeLevel } from '../figure/index.ts';
+import type { FromClothFigureCode, Stage } from '../plan/index.ts';
+import type { RibbonFigureCode, RibbonNoticeCode } from '../ribbon/index.ts';
+import type { SeamFigureCode, StitchClass } from '../seams/index.ts';
+import type { Caution, SentenceCode, SewingFigureCode, Station, StepId } from '../sewing/index.ts';
+import type { ClothWeight, CutKind, PanelName, SkirtFigureCode, SkirtNoticeCode } from '../skirt/index.ts';
+import type { Advice, Item, SuppliesFigureCode, SuppliesNoticeCode } from '../supplies/index.ts';
+import type { LengthFault, NumberWords } from '../units/index.ts';
+import type { CommandWords } from './command.ts';
+import type { PaperWords } from './papers.ts';
+
+export type FigureCode =
+  | BodyFigureCode
+  | SkirtFigureCode
+  | RibbonFigureCode
+  | ClothFigureCode
+  | SeamFigureCode
+  | SuppliesFigureCode
+  | SewingFigureCode
+  | FromClothFigureCode;
+
+export type NoticeCode =
+  BodyNoticeCode | SkirtNoticeCode | RibbonNoticeCode | ClothNoticeCode | SuppliesNoticeCode;
+
+/**
+ * What a figure is called, and how it is got. In a working `{input}` is that input printed, `{input_name}` what
+ * it is called. A figure without a working was measured or chosen.
+ */
+export type FigureWords = string | readonly [name: string, working: string];
+
+type LengthFaultWords = Readonly<Record<`length.${LengthFault}`, string>>;
+type OtherFault =
+  | 'notJson'
+  | 'tooLarge'
+  | 'notAnObject'
+  | 'missing'
+  | 'wrongType'
+  | 'unknownKey'
+  | 'notOneOf'
+  | 'outOfRange'
+  | 'tooLong'
+  | 'wrongShape'
+  | 'newerVersion'
+  | 'lengthRange'
+  | 'percent'
+  | 'percentRange'
+  | 'colour'
+  | 'currency'
+  | 'price'
+  | 'gaps';
+
+/**
+ * All the words of one language. A missing one is a type error. Messages are in ICU form: `{name}` a value,
+ * plurals as `{n, plural, one {# row} other {# rows}}`; an apostrophe is written ’.
+ */
+export interface Catalogue {
+  /** The language's own name for itself. */
+  readonly language: string;
+  readonly numbers: NumberWords;
+  readonly figures: Readonly<Record<FigureCode, FigureWords>>;
+  readonly notices: Readonly<Record<NoticeCode, string>>;
+  readonly levels: Readonly<Record<NoticeLevel, string>>;
+  readonly stages: Readonly<Record<Stage, string>>;
+  readonly measures: Readonly<Record<MeasureName, string>>;
+  readonly cuts: Readonly<Record<CutKind, string>>;
+  readonly weights: Readonly<Record<ClothWeight, string>>;
+  readonly panels: Readonly<Record<PanelName | 'round', string>>;
+  readonly lays: Readonly<Record<LayKind, string>>;
+  readonly tableEdges: Readonly<Record<TableEdge, string>>;
+  readonly colours: Readonly<Record<PresetColour, string>>;
+  readonly stitches: Readonly<Record<StitchClass, string>>;
+  readonly stations: Readonly<Record<Station, string>>;
+  readonly steps: Readonly<Record<StepId, string>>;
+  readonly sentences: Readonly<Record<SentenceCode, string>>;
+  readonly cautions: Readonly<Record<Caution, string>>;
+  readonly items: Readonly<Record<Item['what'], string>>;
+  readonly advice: Readonly<Record<Advice, string>>;
+  readonly errors: LengthFaultWords & Readonly<Record<OtherFault, string>>;
+  readonly papers: PaperWords;
+  readonly command: CommandWords;
+}

@@ -1,0 +1,2 @@
+import { en } from './en.ts';
+export const fr = en;

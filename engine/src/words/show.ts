@@ -1,0 +1,94 @@
+import type { Figure } from '../figure/index.ts';
+import {
+  decimal,
+  fraction,
+  MM_PER_INCH,
+  mm,
+  showFine,
+  showLength,
+  showShopLength,
+  type Mm,
+  type ShowLength,
+} from '../units/index.ts';
+import type { Catalogue, FigureCode } from './catalogue.ts';
+import { fill } from './message.ts';
+
+/** Lengths that are asked for at a counter: shown in yards or metres. */
+const atTheCounter = new Set<string>([
+  'cloth.toBuy',
+  'cloth.step',
+  'cloth.least',
+  'supplies.buy',
+  'supplies.step',
+  'supplies.least',
+  'supplies.spool',
+  'thread.seam',
+  'thread.needle',
+  'thread.under',
+  'thread.total',
+  'thread.sum',
+] satisfies FigureCode[]);
+
+/** Lengths so small that a chalk mark would swallow them. */
+const fine = new Set<string>([
+  'skirt.sideExcess',
+  'skirt.levelTolerance',
+  'ribbon.takeUp',
+  'ribbon.tuck',
+] satisfies FigureCode[]);
+/** Settings of the machine are in millimetres everywhere. */
+const machine = new Set<string>(['sewing.stitchLength', 'sewing.zigzagWidth'] satisfies FigureCode[]);
+
+const GAP = '\u00a0';
+
+/** A figure's value as its reader sees it, without its name. */
+export function showValue(figure: Figure, how: ShowLength, catalogue: Catalogue): string {
+  const shown = plainValue(figure, figure.value, how, catalogue);
+  if (figure.plusMinus === undefined) return shown;
+  const plusMinus = plainValue(figure, figure.plusMinus, how, catalogue);
+  return fill(catalogue.papers.estimate, catalogue.numbers.locale, { value: shown, plusMinus });
+}
+
+function plainValue(figure: Figure, value: number, how: ShowLength, catalogue: Catalogue): string {
+  switch (figure.kind) {
+    case 'length':
+      return showLengthOf(figure.rule, mm(value), how);
+    case 'ratio':
+      return showRatio(value, how);
+    case 'percent':
+      return `${decimal(value * 100, how.words, 1)}${GAP}%`;
+    case 'count':
+      return decimal(value, how.words, 0);
+    case 'minutes':
+      return showMinutes(value, catalogue);
+    case 'angle':
+      return `${decimal((value * 180) / Math.PI, how.words, 1)}°`;
+  }
+}
+
+function showLengthOf(rule: string, value: Mm, how: ShowLength): string {
+  if (machine.has(rule)) return `${decimal(value, how.words, 1)}${GAP}${how.words.millimetre}`;
+  if (fine.has(rule)) return showFine(value, how);
+  return atTheCounter.has(rule) ? showShopLength(value, how) : showLength(value, how);
+}
+
+/** 1.5 is 1½ to somebody who measures in inches. */
+function showRatio(value: number, how: ShowLength): string {
+  const quarters = value * 4;
+  const isPlain = how.system === 'inches' && value >= 1 && Math.abs(quarters - Math.round(quarters)) < 1e-9;
+  if (isPlain) return fraction(Math.round(quarters), 4);
+  return decimal(value, how.words, value < 1 ? 3 : 2);
+}
+
+export function showMinutes(value: number, { papers, numbers }: Catalogue): string {
+  const whole = Math.round(value);
+  const hours = Math.floor(whole / 60);
+  const parts = { hours, minutes: whole % 60 };
+  return fill(hours > 0 ? papers.hoursMinutes : papers.minutesOnly, numbers.locale, parts);
+}
+
+/** A length finer than it can be chalked: what a sum came to before it was rounded. */
+export const showExact = (value: Mm, how: ShowLength): string =>
+  how.system === 'inches'
+    ? `${decimal(value / MM_PER_INCH, how.words, 2)}${GAP}${how.words.inch}`
+    : `${decimal(value / 10, how.words, 2)}${GAP}${how.words.centimetre}`;

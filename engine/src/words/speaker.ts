@@ -1,0 +1,138 @@
+import type { Colour } from '../fields/index.ts';
+import type { Figure, Notice, NoticeParam } from '../figure/index.ts';
+import type { StagedNotice } from '../plan/index.ts';
+import type { Language, RequestError, SkirtRequest } from '../request/index.ts';
+import type { Sentence } from '../sewing/index.ts';
+import {
+  mm,
+  showLength,
+  showMoney,
+  showShopLength,
+  type MeasureSystem,
+  type Mm,
+  type Money,
+  type ShowLength,
+} from '../units/index.ts';
+import type { Catalogue, FigureCode, FigureWords, NoticeCode } from './catalogue.ts';
+import { en } from './en.ts';
+import { fr } from './fr.ts';
+import { fill } from './message.ts';
+import { showExact, showMinutes, showValue } from './show.ts';
+
+/** Every language there is. A new one is its catalogue file and a line here and in the request's `languages`. */
+export const catalogues: Readonly<Record<Language, Catalogue>> = { en, fr };
+
+type Values = Readonly<Record<string, NoticeParam>>;
+
+/** Says figures, notices and steps in one language, in one system of measure. */
+export interface Speaker {
+  readonly language: Language;
+  readonly words: Catalogue;
+  /** Fills a message of the catalogue. */
+  readonly text: (message: string, values?: Values) => string;
+  readonly length: (value: Mm) => string;
+  readonly shopLength: (value: Mm) => string;
+  readonly value: (figure: Figure) => string;
+  /** What a figure is called. */
+  readonly name: (figure: Figure) => string;
+  /** How a figure was got, its result included; null where it was measured or chosen. */
+  readonly working: (figure: Figure) => string | null;
+  readonly notice: (notice: Notice) => string;
+  readonly sentence: (sentence: Sentence) => string;
+  readonly colour: (colour: Colour) => string;
+  readonly money: (money: Money) => string;
+  readonly minutes: (value: number) => string;
+  readonly error: (error: RequestError) => string;
+}
+
+export interface SpeakerOptions {
+  readonly language: Language;
+  readonly measure: MeasureSystem;
+  readonly mark: Mm;
+}
+
+/** The speaker that a request asks for. */
+export const speakerOf = (request: Pick<SkirtRequest, 'language' | 'measure' | 'mark'>): Speaker =>
+  speakerFor(request);
+
+export function speakerFor({ language, measure, mark }: SpeakerOptions): Speaker {
+  const words = catalogues[language];
+  const { locale } = words.numbers;
+  const how: ShowLength = { system: measure, mark, words: words.numbers };
+  const terms: Readonly<Record<string, string>> = { ...words.measures, ...words.lays, ...words.weights };
+  const value = (figure: Figure): string => showValue(figure, how, words);
+  const said = (param: NoticeParam): string | number => {
+    if (typeof param === 'number') return param;
+    if (typeof param === 'string') return terms[param] ?? param;
+    // Messages choose their plurals by counts.
+    return param.kind === 'count' ? param.value : value(param);
+  };
+  const text = (message: string, values: Values = {}): string =>
+    fill(
+      message,
+      locale,
+      Object.fromEntries(Object.entries(values).map(([key, param]) => [key, said(param)])),
+    );
+  const wordsOf = (figure: Figure): FigureWords => words.figures[figure.rule as FigureCode];
+  const name = (figure: Figure): string => {
+    const found = wordsOf(figure);
+    return typeof found === 'string' ? found : found[0];
+  };
+  return {
+    language,
+    words,
+    text,
+    value,
+    name,
+    length: (length) => showLength(length, how),
+    shopLength: (length) => showShopLength(length, how),
+    working(figure) {
+      const found = wordsOf(figure);
+      if (typeof found === 'string') return null;
+      const inputs = Object.entries(figure.inputs).flatMap(([key, input]) => [
+        [key, value(input)],
+        [`${key}_name`, name(input)],
+      ]);
+      return `${fill(found[1], locale, Object.fromEntries(inputs) as Record<string, string>)} = ${result(figure, how, words, value)}`;
+    },
+    notice: (notice) => text(words.notices[notice.code as NoticeCode], notice.params),
+    sentence: (sentence) => text(words.sentences[sentence.code], sentence.params),
+    colour: (colour) => (colour.preset ? words.colours[colour.preset] : colour.name),
+    money: (money) => showMoney(money, locale),
+    minutes: (minutes) => showMinutes(minutes, words),
+    error(error) {
+      const message = words.errors[error.code as keyof Catalogue['errors']];
+      const limits = Object.fromEntries(
+        Object.entries(error.params).map(([key, param]) => [
+          key,
+          error.code === 'lengthRange' && typeof param === 'number' ? showLength(mm(param), how) : param,
+        ]),
+      );
+      return text(words.command.errorIn, {
+        path: error.path || words.command.document,
+        read: error.read,
+        fault: text(message, limits),
+      });
+    },
+  };
+}
+
+/** Rounding to a mark is part of how a figure was got, and told with it. */
+function result(
+  figure: Figure,
+  how: ShowLength,
+  words: Catalogue,
+  value: (figure: Figure) => string,
+): string {
+  const { exact } = figure;
+  if (figure.kind !== 'length' || exact === undefined || Math.abs(exact - figure.value) < 0.05)
+    return value(figure);
+  return fill(words.papers.chalkedAs, words.numbers.locale, {
+    exact: showExact(mm(exact), how),
+    value: value(figure),
+  });
+}
+
+/** A notice with its level, as a line. */
+export const noticeLine = (speaker: Speaker, { notice }: StagedNotice): string =>
+  `${speaker.words.levels[notice.level]}: ${speaker.notice(notice)}`;
