@@ -19,5 +19,3 @@ export function terminalLanguage(environment: NodeJS.ProcessEnv, argv: readonly 
 /** A speaker for messages about files and options; what it measures in never shows. */
 export const commandSpeaker = (language: Language): Speaker =>
   speakerFor({ language, measure: 'metric', mark: 1 as Mm });
-
-export const commandWords = (language: Language) => catalogues[language].command;

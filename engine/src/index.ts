@@ -19,7 +19,7 @@ export type { FromCloth, SkirtPlan, Stage, StagedNotice } from './plan/index.ts'
 export type { Figure, Notice } from './figure/index.ts';
 export { parseLength } from './units/index.ts';
 export type { MeasureSystem, Mm, Money } from './units/index.ts';
-export { catalogues, noticeLine, speakerFor, speakerOf } from './words/index.ts';
+export { catalogues, speakerFor, speakerOf } from './words/index.ts';
 export type { Catalogue, Speaker } from './words/index.ts';
 export {
   buyText,

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { flatten, lengthOf, type Path } from '../geometry/index.ts';
 import { anyBody, anyCloth, anyCut, planOf } from '../testing/requests.ts';
-import { runs } from '../testing/runs.ts';
+import { patience, runs } from '../testing/runs.ts';
 import { mm } from '../units/index.ts';
 import type { ClothPlan, Lay } from './index.ts';
 import { cuttable, skirts } from './testing/table.ts';
@@ -58,7 +58,7 @@ describe('against an independent clipper', () => {
     },
   );
 
-  test('any skirt on any cloth', () => {
+  test('any skirt on any cloth', patience, () => {
     let laid = 0;
     fc.assert(
       fc.property(anyBody, anyCut, anyCloth, (body, cut, cloth) => {

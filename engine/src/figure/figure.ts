@@ -19,7 +19,8 @@ export interface Figure<T extends number = number, Code extends string = string>
 }
 
 export type Inputs = Readonly<Record<string, Figure>>;
-interface Extra<T> {
+/** What some figures have besides: the number before it was rounded, and how far an estimate may be off. */
+export interface Extra<T> {
   readonly exact?: T;
   readonly plusMinus?: T;
 }

@@ -89,8 +89,10 @@ function errorOf(
   switch (issue.code) {
     case 'invalid_type':
       return value === undefined ? error('missing') : error('wrongType', { expected: issue.expected });
-    case 'unrecognized_keys':
-      return issue.keys.map((key) => unknownKey(key, path, raw, keysAt(path)));
+    case 'unrecognized_keys': {
+      const known = keysAt(path);
+      return issue.keys.map((key) => unknownKey(key, path, raw, known));
+    }
     case 'invalid_value':
       return value === undefined
         ? error('missing')

@@ -19,7 +19,7 @@ export function requestJsonSchema(system: MeasureSystem = 'inches'): JsonSchema 
 
 /** The keys that may stand at a path of the document; for a choice of shapes, those of all that are of the kind written there. */
 export function keysOfSchema(schema: z.ZodType, path: readonly PropertyKey[], raw: unknown): string[] {
-  let at: JsonSchema[] = [z.toJSONSchema(schema, { io: 'input' })];
+  let at: JsonSchema[] = [jsonOf(schema)];
   for (const key of path) at = at.flatMap(shapes).flatMap((each) => stepInto(each, key));
   const kind = valueAt(raw, [...path, 'kind']);
   return [
@@ -33,6 +33,14 @@ export function keysOfSchema(schema: z.ZodType, path: readonly PropertyKey[], ra
 }
 
 const isSchema = (value: unknown): value is JsonSchema => typeof value === 'object' && value !== null;
+
+const written = new WeakMap<z.ZodType, JsonSchema>();
+/** Schemas are long-lived and few, errors many: each is written out once. */
+function jsonOf(schema: z.ZodType): JsonSchema {
+  const json = written.get(schema) ?? z.toJSONSchema(schema, { io: 'input' });
+  written.set(schema, json);
+  return json;
+}
 
 function isOfKind({ properties, required }: JsonSchema, kind: unknown): boolean {
   const own = properties?.['kind'];

@@ -46,7 +46,7 @@ export const suppliesOptions = (fields: Fields) =>
     ribbon: byLength(fields),
     elastic: byLength(fields),
     thread: thread(fields),
-    notions: z.partialRecord(z.enum(notions), priceField).default({}),
+    notions: z.partialRecord(z.enum(notions), priceField).prefault({}),
   });
 
 export type SuppliesOptions = z.infer<ReturnType<typeof suppliesOptions>>;

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { readBody, strideNeed } from '../body/index.ts';
 import { readFabric } from '../cloth/index.ts';
 import type { SkirtRequest } from '../request/index.ts';
@@ -5,6 +6,7 @@ import { draftSkirt, type DraftContext, type Skirt } from '../skirt/index.ts';
 import { requestOf, type RawRequest } from './requests.ts';
 
 export interface Drafted {
+  readonly raw: RawRequest;
   readonly request: SkirtRequest;
   readonly context: DraftContext;
   readonly skirt: Skirt;
@@ -21,10 +23,27 @@ export function draftOf(raw: RawRequest = {}): Drafted {
     clothWeight: request.cloth.weight,
     mark: request.mark,
   };
-  return { request, context, skirt: draftSkirt(context, request.cut, request.waist) };
+  return { raw, request, context, skirt: draftSkirt(context, request.cut, request.waist) };
 }
 
 /** Codes of the notices, in their order. */
 export const codesOf = (told: {
   readonly notices: readonly { readonly code: string }[];
 }): readonly string[] => told.notices.map(({ code }) => code);
+
+/** Many samples, made once for all the properties of a file: reading a request takes longer than checking it. */
+export function samples<T extends { readonly raw: RawRequest }>(
+  raws: fc.Arbitrary<RawRequest>,
+  of: (raw: RawRequest) => T,
+  numRuns = 2000,
+): (check: (sample: T) => void) => () => void {
+  const made = fc.sample(raws, { numRuns, seed: fc.readConfigureGlobal().seed ?? 1 }).map(of);
+  return (check) => () => {
+    for (const sample of made)
+      try {
+        check(sample);
+      } catch (error) {
+        throw new Error(`${String(error)}\nfor ${JSON.stringify(sample.raw)}`, { cause: error });
+      }
+  };
+}

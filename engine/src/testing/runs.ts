@@ -4,3 +4,6 @@
  */
 export const runs = (short: number): number =>
   Math.ceil(short * Math.max(1, Number(process.env['PROPERTY_RUNS'] ?? 1)));
+
+/** How long such a test may take: `test('…', patience, () => …)`. */
+export const patience = { timeout: runs(30_000) };

@@ -50,8 +50,14 @@ describe('lengths in words', () => {
   test('in centimetres, with the mark of the language', () => {
     expect(plain(showLength(mm(721), how('metric', english, mm(1))))).toBe('72.1 cm');
     expect(plain(showLength(mm(721), how('metric', french, mm(1))))).toBe('72,1 cm');
-    expect(plain(showLength(mm(721), how('metric', english)))).toBe('72.2 cm');
+    expect(plain(showLength(mm(721.2), how('metric', english)))).toBe('72.2 cm');
     expect(plain(showLength(mm(12_345), how('metric', french, mm(5))))).toBe('1234,5 cm');
+  });
+
+  test('a length that lies on a line of the ruler is shown as it is, however coarse the chalk', () => {
+    expect(plain(showLength(mm(5), how('metric', english)))).toBe('0.5 cm');
+    expect(plain(showLength(mm(5.1), how('metric', english)))).toBe('0.6 cm');
+    expect(plain(showLength(inches(3 / 16), how('inches', english)))).toBe('³⁄₁₆ in');
   });
 
   test('less than nothing, as a change may be, carries its sign', () => {

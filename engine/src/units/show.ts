@@ -69,16 +69,25 @@ export function decimal(value: number, words: NumberWords, most: number, least =
 /** No-break space: a number never parts from its unit at the end of a line. */
 const GAP = '\u00a0';
 
-/** A length at the finest mark a maker can chalk: `11¼ in`, `28.6 cm`. */
+/** Finest lines on a ruler. */
+const RULER = { inches: mm(MM_PER_INCH / 16), metric: mm(1) } as const;
+
+/**
+ * A length at the finest mark a maker can chalk: `11¼ in`, `28.6 cm`. One that lies on a line of the ruler
+ * already, such as a chosen 5 mm or ³⁄₁₆ in, is shown as it is: rounded, a sum of such lengths would not add up.
+ */
 export function showLength(value: Mm, how: ShowLength, direction: Direction = 'nearest'): string {
   const size = mm(Math.abs(value));
-  const steps = stepsIn(size, how.mark, direction);
+  const line = RULER[how.system];
+  const onLine = Math.abs(size / line - Math.round(size / line)) < 1e-6;
+  const mark = onLine ? mm(Math.min(line, how.mark)) : how.mark;
+  const steps = stepsIn(size, mark, direction);
   const sign = value < 0 && steps > 0 ? '−' : '';
   if (how.system === 'inches') {
-    const parts = Math.round(MM_PER_INCH / how.mark);
+    const parts = Math.round(MM_PER_INCH / mark);
     return `${sign}${fraction(steps, parts)}${GAP}${how.words.inch}`;
   }
-  return `${sign}${decimal((steps * how.mark) / 10, how.words, 1)}${GAP}${how.words.centimetre}`;
+  return `${sign}${decimal((steps * mark) / 10, how.words, 1)}${GAP}${how.words.centimetre}`;
 }
 
 /** Small lengths as they are, where rounding to a chalk mark would hide them: `5.6 mm`, `0.22 in`. */

@@ -1,4 +1,4 @@
-import type { BodyFigureCode, BodyNoticeCode, MeasureName } from '../body/index.ts';
+import type { BodyFigureCode, BodyNoticeCode } from '../body/index.ts';
 import type { ClothFigureCode, ClothNoticeCode, LayKind, TableEdge } from '../cloth/index.ts';
 import type { PresetColour } from '../fields/index.ts';
 import type { NoticeLevel } from '../figure/index.ts';
@@ -64,7 +64,6 @@ export interface Catalogue {
   readonly notices: Readonly<Record<NoticeCode, string>>;
   readonly levels: Readonly<Record<NoticeLevel, string>>;
   readonly stages: Readonly<Record<Stage, string>>;
-  readonly measures: Readonly<Record<MeasureName, string>>;
   readonly cuts: Readonly<Record<CutKind, string>>;
   readonly weights: Readonly<Record<ClothWeight, string>>;
   readonly panels: Readonly<Record<PanelName | 'round', string>>;
@@ -79,6 +78,8 @@ export interface Catalogue {
   readonly items: Readonly<Record<Item['what'], string>>;
   readonly advice: Readonly<Record<Advice, string>>;
   readonly errors: LengthFaultWords & Readonly<Record<OtherFault, string>>;
+  /** Kinds of values in a document, by the names that JSON Schema has for them. */
+  readonly kinds: Readonly<Record<'object' | 'array' | 'string' | 'number' | 'int' | 'boolean', string>>;
   readonly papers: PaperWords;
   readonly command: CommandWords;
 }

@@ -10,9 +10,9 @@ export const en: Catalogue = {
     'body.waistToFloor': 'waist to floor',
     'body.height': 'height',
     'body.calf': 'calf',
-    'body.largerOfTwo': ['larger of two measurings', 'larger of {first} and {second}'],
-    'body.meanOfTwo': ['halfway between two measurings', '({first} + {second}) ÷ 2'],
-    'body.takesDifference': ['difference between the two measurings', '{larger} − {smaller}'],
+    'body.largerOfTwo': ['larger of two measurements', 'larger of {first} and {second}'],
+    'body.meanOfTwo': ['halfway between two measurements', '({first} + {second}) ÷ 2'],
+    'body.takesDifference': ['difference between the two measurements', '{larger} − {smaller}'],
     'body.waistToFloorFromHeight': [
       'waist to floor, estimated from height',
       '{start} + {slope} × {measure} {measure_name}',
@@ -60,7 +60,7 @@ export const en: Catalogue = {
     'skirt.fullness': 'fullness',
     'skirt.layers': 'layers',
     'skirt.leastFlare': 'least flare',
-    'skirt.sideSeam': 'side seam',
+    'skirt.sideSeam': 'seam allowance at the side',
     'skirt.sideSeams': 'seam edges',
     'skirt.hemAllowance': 'hem',
     'skirt.margin': 'to straighten',
@@ -76,7 +76,7 @@ export const en: Catalogue = {
     'skirt.hemFromFlare': ['waist mark + flare', '{top} waist mark + {flare} flare'],
     'skirt.hemFromStride': [
       'hem mark for room to walk',
-      '({need} room to walk + {edges} × {seam} seam) ÷ {layers} layers',
+      '({need} room to walk + {edges} × {seam} seam allowance) ÷ {layers} layers',
     ],
     'skirt.hemStrideUnknown': 'room to walk, not worked out',
     'skirt.casingEnd': ['at the top edge', '{quarter} waist mark, leaned by the slope of the side'],
@@ -87,11 +87,11 @@ export const en: Catalogue = {
     ],
     'skirt.opening': [
       'round the top, seam to seam',
-      '{layers} × {quarter} waist mark − {edges} × {seam} seam',
+      '{layers} × {quarter} waist mark − {edges} × {seam} seam allowance',
     ],
     'skirt.hemRound': [
       'round the hem, seam to seam',
-      '{layers} × {quarter} hem mark − {edges} × {seam} seam',
+      '{layers} × {quarter} hem mark − {edges} × {seam} seam allowance',
     ],
     'skirt.hipEase': 'ease to pull it on',
     'skirt.openingNeeded': ['needed to go over the hips', '{hip} hip + {ease} ease'],
@@ -122,7 +122,10 @@ export const en: Catalogue = {
     ],
     'skirt.easedLimit': 'eases unseen',
     'skirt.offGrain': 'lean of the side off the grain',
-    'skirt.widths': ['widths of cloth', '{round} round ÷ ({cloth} cloth − 2 × {seam} seam), rounded up'],
+    'skirt.widths': [
+      'widths of cloth',
+      '{round} round ÷ ({cloth} cloth − 2 × {seam} seam allowance), rounded up',
+    ],
     'skirt.widthsAsked': 'widths of cloth, as you asked',
     'skirt.clothWidth': 'width of the cloth after its wash',
     'skirt.fullRound': ['round for the fullness', '{girth} {girth_name} × {fullness}'],
@@ -132,8 +135,11 @@ export const en: Catalogue = {
       'largest of {full} (fullness), {step} (room to walk), {floor} (makers’ least), {hip} (to go on)',
     ],
     'skirt.gatheredQuarter': ['quarter mark', '{widths} widths × {cloth} cloth ÷ {layers}'],
-    'skirt.trimmedQuarter': ['quarter mark', '({round} round + {edges} × {seam} seam) ÷ {layers}'],
-    'skirt.walkWider': ['hem mark with room to walk', '({need} room to walk + {edges} × {seam} seam) ÷ 4'],
+    'skirt.trimmedQuarter': ['quarter mark', '({round} round + {edges} × {seam} seam allowance) ÷ {layers}'],
+    'skirt.walkWider': [
+      'hem mark with room to walk',
+      '({need} room to walk + {edges} × {seam} seam allowance) ÷ 4',
+    ],
     'skirt.walkShorter': ['shorter by', '{level} above the floor − {hemHeight} hem above the floor'],
     'skirt.walkSlit': 'slit up to',
     'waist.elastic': 'elastic',
@@ -229,7 +235,7 @@ export const en: Catalogue = {
     'thread.tail': 'tail',
     'thread.starts': 'tails',
     'thread.needle': ['needle thread', '{seam} × {ratio} × {share} × (1 + {waste}) + {tails} × {tail}'],
-    'thread.under': ['bobbin thread', '{seam} × {ratio} × {share} × (1 + {waste}) + {tails} × {tail}'],
+    'thread.under': ['under thread', '{seam} × {ratio} × {share} × (1 + {waste}) + {tails} × {tail}'],
     'thread.total': 'thread',
     'thread.sum': ['thread in all', '{needle} + {under}'],
     'supplies.spool': 'on one spool',
@@ -275,13 +281,13 @@ export const en: Catalogue = {
   },
   notices: {
     'body.takesDiffer':
-      'The two measurings of {measure} differ by {difference}: {first} and {second}. {used} is used for now. Measure a third time, tape level and not pulled.',
+      'The two measurements of the {measure} differ by {difference}: {first} and {second}. {used} is used for now. Measure a third time, tape straight and not pulled.',
     'body.estimated':
-      '{measure} was not measured. {estimate} is an estimate from other bodies. Measure it before you cut.',
+      '{measure}: not measured. An estimate from other bodies: {estimate}. Measure it before you cut.',
     'body.waistToFloorWanted':
       'A child’s waist to floor can’t be guessed from her height. Measure it: from the waist straight down to the floor.',
     'body.improbablePair':
-      '{firstName} {first} and {secondName} {second} seldom go together: {secondName} is usually about {expected}, and nearly always between {least} and {most}. Was one of them read wrongly, or typed in the wrong unit? If both are right, go on.',
+      '{firstName} {first} and {secondName} {second} seldom go together: the {secondName} is usually about {expected}, and nearly always between {least} and {most}. Was one of them read wrongly, or typed in the wrong unit? If both are right, go on.',
     'body.hipBelowWaist':
       'The hip ({hip}) is smaller than the waist ({waist}). Measure again round the fullest part of the seat. If both are right, go on: the skirt is cut for the larger.',
     'body.hemBelowFloor':
@@ -311,15 +317,15 @@ export const en: Catalogue = {
     'skirt.hemRipples':
       'The curved hem is {share} too wide where it lands, more than the {limit} that eases unseen. Make the hem narrower, ease it with a gathering thread, or face it.',
     'skirt.casingTight':
-      'The curved casing is {share} too short where it lands, more than the {limit} that stretches unseen. Snip its raw edge every inch or two, or use a separate strip or a facing cut to the same curve instead of the turned {casing}.',
+      'The curved casing is {share} too short where it lands, more than the {limit} that stretches unseen. Snip its raw edge every 1 to 2 in (2 to 5 cm), or use a separate strip or a facing cut to the same curve instead of the turned {casing}.',
     'skirt.hemWidened':
       'The hem mark you asked for ({asked}) is narrower than the waist mark ({top}). The hem is made as wide as the waist.',
     'skirt.flareCapped':
       'A hem mark of {asked} is more than half a circle for each panel. {capped} is drawn; for more, choose a circle.',
     'skirt.bunched':
-      'The waist gathers {ratio} times, more than the {most} that {weight} cloth takes without bunching. Choose less fullness, or lighter cloth.',
+      'The top is {ratio} times the waist; past {most} times, {weight} cloth bunches. Choose less fullness, or lighter cloth.',
     'skirt.barelyGathered':
-      'The waist gathers only {ratio} times; below {least} it hardly gathers. It will sit nearly flat under the elastic.',
+      'The top is only {ratio} times the waist; below {least} times it hardly gathers. It will sit nearly flat under the elastic.',
     'skirt.tooManyWidths':
       'The skirt would take {wanted} widths of cloth; {widths} are drawn. Choose wider cloth or less fullness.',
     'skirt.offGrain':
@@ -335,17 +341,17 @@ export const en: Catalogue = {
     'ribbon.easeWithSteam':
       '{rows, plural, one {# row lies} other {# rows lie}} on a curve. At row {row} the two edges of the ribbon differ by {share}: sew the lower edge first, ease {takeUp} along the upper edge of each strip, and steam it under a cloth.',
     'ribbon.willNotLieFlat':
-      '{rows, plural, one {# row will} other {# rows will}} not lie flat on the curve: at row {row} the two edges of the ribbon differ by {share} (about {limit} can be eased). Choose narrower ribbon, or take {takeUp} up along the upper edge of each strip in {tucks} small tucks, or lay it in straight pieces.',
+      '{rows, plural, one {# row will} other {# rows will}} not lie flat on the curve: at row {row} the two edges of the ribbon differ by {share} (about {limit} can be eased). Choose narrower ribbon, or take {takeUp} up along the upper edge of each strip in small tucks ({tucks}), or lay it in straight pieces.',
     'cloth.panelTooDeep':
       'A panel is {depth} from top to bottom and the cloth is {usable} wide after its wash: it can’t be cut with the waist on the selvage.',
     'cloth.panelTooWide': 'A panel is {width} wide and the cloth has {usable} after its wash.',
     'cloth.noLayFits':
-      'A panel ({width} wide, {depth} long) fits on this cloth in no way: {usable} are usable after its wash. Choose wider cloth, less fullness, a shorter skirt, or a gathered skirt of more widths.',
+      'A panel ({width} wide, {depth} long) does not fit on this cloth in any way: {usable} are usable after its wash. Choose wider cloth, less fullness, a shorter skirt, or a gathered skirt of more widths.',
     'cloth.onlyTwoAlike': 'The double fold cuts two panels at once; this skirt has {panels}.',
     'cloth.oddPanels':
-      'Panels are cut in pairs; with {panels} panels one layer of the last pair is left over.',
+      'Panels are cut in pairs; their number is odd ({panels}), so one layer of the last pair is left over.',
     'cloth.oneWayCrosswise':
-      'The fold turns a one-way print upside down on one layer: cut along the fold and turn the upper layer round before you pin.',
+      'The fold turns a one-way print upside down on one layer: cut along the fold and turn the upper layer end for end, same side up, before you pin.',
     'cloth.printOnItsSide': 'Laid this way ({lay}), the one-way print lies on its side.',
     'cloth.notEnough':
       'There is {have} of cloth and {needed} is needed before the wash. See what can be made of it below.',
@@ -359,14 +365,6 @@ export const en: Catalogue = {
   },
   levels: { caution: 'Caution', problem: 'Problem' },
   stages: { body: 'Body', cut: 'Cut', ribbons: 'Ribbons', cloth: 'Cloth', supplies: 'Supplies' },
-  measures: {
-    waist: 'Waist',
-    hip: 'Hip',
-    waistToHem: 'Waist to hem',
-    waistToFloor: 'Waist to floor',
-    height: 'Height',
-    calf: 'Calf',
-  },
   cuts: { flared: 'two-panel flared skirt', gathered: 'gathered skirt' },
   weights: { light: 'light', medium: 'medium', heavy: 'heavy' },
   panels: { front: 'front', back: 'back', width: 'width', round: 'all round' },
@@ -448,7 +446,7 @@ export const en: Catalogue = {
     'measure.numbers': 'Waist {waist}, hip {hip} round the fullest part, waist to hem {length}.',
     'measure.twice': 'Measure everything a second time; where the two differ, measure a third.',
     'colourTest.dab':
-      'Before cloth and ribbon meet water, dab each strong colour with a wet white rag and press it dry.',
+      'Before cloth and ribbon meet water, dab each strong colour with a wet white rag, then iron the spot dry.',
     'colourTest.apart':
       'If the rag takes colour, wash that piece by itself until the water stays clear, or choose another.',
     'prewash.edges': 'Zigzag or overlock the two raw ends so that they don’t fray in the wash.',
@@ -468,7 +466,7 @@ export const en: Catalogue = {
     'fold.crosswise':
       'Take {cloth} of cloth. Fold it across, end to end, right sides together. Panels are cut through both layers.',
     'fold.crosswiseTurn':
-      'The print has one way up: cut along the fold, and turn the upper layer round so that both prints point the same way.',
+      'The print has one way up: cut along the fold, and turn the upper layer end for end, same side up, so that both prints point the same way.',
     'fold.open': 'Take {cloth} of cloth. Lay it open, right side down, in one layer.',
     'fold.openHeadToTail':
       'Take {cloth} of cloth. Lay it open, right side down, in one layer. Panels lie head to tail.',
@@ -496,7 +494,7 @@ export const en: Catalogue = {
     'cut.smooth': 'Cut in long strokes, cloth flat on the table, lower blade resting on it.',
     'cut.slitFold': 'At the side, slit the one fold open along its crease: that makes two panels.',
     'cut.tear': 'Cotton that tears straight may be torn across.',
-    'cut.frontBack': 'Mark front and back, and the top, with tape or a safety pin on the wrong side.',
+    'cut.frontBack': 'Mark front and back, and the top, with masking tape or a safety pin on the wrong side.',
     'trim.square':
       'Square the raw edges and trim up to {trimOff} off at the bottom; a straight selvage at the top is left alone.',
     'trim.check': 'Raw edge to raw edge each panel now measures {length} along its centre.',
@@ -522,13 +520,13 @@ export const en: Catalogue = {
     'testStitch.needle': 'Put in a fine sharp needle: a thick or blunt one pulls threads in satin.',
     'testStitch.bobbin': 'Wind a bobbin in the cloth’s colour; it stays in for every ribbon.',
     'testStitch.scrap':
-      'Sew a few inches of ribbon on a scrap. If it puckers, loosen the top thread or lengthen the stitch.',
+      'Sew a hand’s length of ribbon on a scrap. If it puckers, loosen the top thread or lengthen the stitch.',
     'firstSeams.round':
-      'Sew {seams, plural, one {one side seam} other {all side seams but one (#)}} with a {seam} seam and press it open: rows go round in one length.',
+      'Sew {seams, plural, one {one side seam} other {all side seams but one (#)}} with a {seam} seam allowance and press it open: rows go round in one length.',
     'holdRibbon.lay':
       'Lay each strip with its lower edge on its chalk line, the same extra beyond both sides.',
     'holdRibbon.pins':
-      'Hold it with clips at the ends and pins beyond the ribbon’s edge, not through satin. Place them as far apart as the ribbon lies still.',
+      'Hold it with clips at the ends and pins beyond the ribbon’s edge, not through satin: as far apart as you can while the ribbon stays put.',
     'holdRibbon.glue':
       'Hold it with dots of washable fabric glue under the ribbon’s middle, and let them dry before you sew.',
     'holdRibbon.spray':
@@ -550,7 +548,7 @@ export const en: Catalogue = {
     'sideSeams.match':
       'Right sides together, match and pin every row at the sides first, then the top and the hem.',
     'sideSeams.sew':
-      'Sew {seams, plural, one {the side seam} other {# side seams}} from hem to top with a {seam} seam, back and forth at both ends.',
+      'Sew {seams, plural, one {the side seam} other {# side seams}} from hem to top with a {seam} seam allowance, back and forth at both ends.',
     'sideSeams.mirror': 'Follow the cut edge where it turns at the hem line and the casing line.',
     'sideSeams.catch': 'The ribbon ends are caught in the seam; trim them even with it.',
     'finishEdges.overlock': 'Overlock (serge) the seam edges together, cutting nothing off.',
@@ -559,7 +557,7 @@ export const en: Catalogue = {
     'finishEdges.press': 'Press the seams to the back.',
     'hem.turn':
       'Turn the raw edge under {turnUnder}, then the hem up {depth}, on its line; press and pin it from the side seams.',
-    'hem.stitch': 'Stitch it all round, close to the inner fold ({round}).',
+    'hem.stitch': 'Stitch it all round, close to the inner fold ({round} all round).',
     'hem.curve': 'On the curve ease the fullness in evenly, a pin at every hand’s width.',
     'casing.turn':
       'Turn the top edge under, then the casing down on its line: {depth} deep, {casing} of cloth in all; press and pin it.',
@@ -616,7 +614,7 @@ export const en: Catalogue = {
     cutCrooked: 'If the end was cut crooked, take 10 cm (4 in) more.',
     washable: 'Washable ribbon with woven edges: not wired, not cut-edge.',
     dyeLot: 'All of one colour from one dye lot: compare the rolls in daylight.',
-    realWidth: 'Check its real width with a ruler: ribbon numbers are loose.',
+    realWidth: 'Check its real width with a ruler: ribbon numbers are only approximate.',
     satinNeedle: 'Size 70/10 or 75/11, sharp point: a blunt needle pulls satin.',
     threadColour: 'Hold it against the ribbon or cloth; a shade darker hides better than a shade lighter.',
     elasticSoft: 'Stretch it: it should come back, and reach well past the hips.',
@@ -632,7 +630,7 @@ export const en: Catalogue = {
     'length.unknownUnit': 'has a unit that is not known. Units are in, ft, yd, mm, cm, m.',
     'length.noUnit': 'has no unit. Write it, such as "36 in", or give the document its "units".',
     'length.thousandsSeparator':
-      'has a thousands separator. Comma and point are decimal marks here: write 1200 as 1200.',
+      'has a thousands separator. Comma and point are decimal marks here: write 1200, with no separator.',
     'length.zeroDenominator': 'divides by zero. Write a fraction such as 3/8.',
     'length.negative': 'is negative. Lengths are above zero.',
     'length.notFinite': 'is no number that can be measured.',
@@ -668,7 +666,7 @@ export const en: Catalogue = {
     pageOf: 'Page {page} of {pages}',
     markHeading: 'Cutting marks, folded',
     markCaption:
-      'Four layers, folded twice. Measure across from the edge with the folds, which is the centre. Dashed lines are chalked, dash-dot lines are folded later.',
+      'Measure across from the edge with the folds, which is the centre. Dashed lines are chalked, dash-dot lines are folded later.',
     markCaptionWidths: 'Straight widths: nothing is marked at the fold but the quarters of waist and hem.',
     rowsHeading: 'Ribbon rows, panel open, right side up',
     rowsCaption:
@@ -683,16 +681,18 @@ export const en: Catalogue = {
     ribbon: 'Ribbon',
     fromRawEdge: 'From the raw edge',
     fromHem: 'From the hem',
-    cutStrips: 'Cut',
+    cutStrips: 'To cut',
     stripsEach: '{count} × {length}',
     wholeRound: '{length} all round',
     waistMark: 'waist mark {value}',
     hemMark: 'hem mark {value}',
     casingEnd: '{value} at the top edge',
     hemEnd: '{value} at the trimmed edge',
-    casingFold: 'casing folds here, {value} down',
-    hemFold: 'hem folds here, {value} down',
-    trimHere: 'trim to here, {value} down',
+    casingFold: 'casing fold',
+    hemFold: 'hem fold',
+    trimHere: 'trim to here',
+    cutHere: 'cut here',
+    downFromTop: 'measured down from the top edge',
     twoFolds: 'TWO FOLDS: the centre',
     oneFold: 'FOLD: the centre',
     foldAndEnds: 'ONE FOLD and TWO RAW ENDS: the side',
@@ -731,7 +731,7 @@ export const en: Catalogue = {
     colour: 'Colour',
     width: 'Width',
     strip: 'Strip for',
-    length: 'Cut',
+    length: 'To cut',
     ribbonTotal: 'In all {total}; buy {buy}.',
     cutInOrder: 'Longest first. Tick what is cut, and pin its row number to it.',
     need: 'Takes',
@@ -748,7 +748,7 @@ export const en: Catalogue = {
     stitchClass: 'Stitch',
     seamLength: 'Seam',
     needle: 'Needle',
-    under: 'Bobbin',
+    under: 'Under',
     clothColour: 'the cloth’s colour',
     overlockThread: 'overlock thread',
     bookletIntro:
@@ -759,8 +759,9 @@ export const en: Catalogue = {
     stitchLength: '{stitch}, {length} long',
     stitchWidth: '{stitch}, {length} long, {width} wide',
     teachings: 'What I was taught',
+    lead: '{what}:',
     localRules: 'Local rules come first wherever they differ.',
-    estimate: 'about {value} ± {plusMinus}',
+    estimate: '{value} ± {plusMinus}',
     chalkedAs: '{exact}, chalked as {value}',
     hoursMinutes: '{hours} h {minutes} min',
     minutesOnly: '{minutes} min',
@@ -772,6 +773,14 @@ export const en: Catalogue = {
     altLay:
       'Cloth laid: {lay}, {layers, plural, one {# layer} other {# layers}}, {cloth} long, with the panels on it.',
     altStep: 'Drawing of the step: {title}',
+  },
+  kinds: {
+    object: 'a group of named values',
+    array: 'a list',
+    string: 'text in quotes',
+    number: 'a number',
+    int: 'a whole number',
+    boolean: 'true or false',
   },
   command: {
     about: 'From one body to the papers of a ribbon skirt: what to chalk, buy, cut and sew.',

@@ -35,6 +35,8 @@ export interface PaperWords {
   readonly casingFold: string;
   readonly hemFold: string;
   readonly trimHere: string;
+  readonly cutHere: string;
+  readonly downFromTop: string;
   readonly twoFolds: string;
   readonly oneFold: string;
   readonly foldAndEnds: string;
@@ -98,6 +100,8 @@ export interface PaperWords {
   readonly stitchLength: string;
   readonly stitchWidth: string;
   readonly teachings: string;
+  /** What something is about, before what there is to say of it. */
+  readonly lead: string;
   readonly localRules: string;
   readonly estimate: string;
   readonly chalkedAs: string;

@@ -39,17 +39,20 @@ const fine = new Set<string>([
 /** Settings of the machine are in millimetres everywhere. */
 const machine = new Set<string>(['sewing.stitchLength', 'sewing.zigzagWidth'] satisfies FigureCode[]);
 
+const LONG = 3000;
 const GAP = '\u00a0';
 
 /** A figure's value as its reader sees it, without its name. */
 export function showValue(figure: Figure, how: ShowLength, catalogue: Catalogue): string {
-  const shown = plainValue(figure, figure.value, how, catalogue);
+  const shown = plainValue(figure, how, catalogue);
   if (figure.plusMinus === undefined) return shown;
-  const plusMinus = plainValue(figure, figure.plusMinus, how, catalogue);
+  const plusMinus = plainValue({ ...figure, value: figure.plusMinus }, how, catalogue);
   return fill(catalogue.papers.estimate, catalogue.numbers.locale, { value: shown, plusMinus });
 }
 
-function plainValue(figure: Figure, value: number, how: ShowLength, catalogue: Catalogue): string {
+/** The value alone, without an estimate's ±. */
+export function plainValue(figure: Figure, how: ShowLength, catalogue: Catalogue): string {
+  const { value } = figure;
   switch (figure.kind) {
     case 'length':
       return showLengthOf(figure.rule, mm(value), how);
@@ -69,7 +72,9 @@ function plainValue(figure: Figure, value: number, how: ShowLength, catalogue: C
 function showLengthOf(rule: string, value: Mm, how: ShowLength): string {
   if (machine.has(rule)) return `${decimal(value, how.words, 1)}${GAP}${how.words.millimetre}`;
   if (fine.has(rule)) return showFine(value, how);
-  return atTheCounter.has(rule) ? showShopLength(value, how) : showLength(value, how);
+  if (atTheCounter.has(rule)) return showShopLength(value, how);
+  // Nobody chalks three metres: totals are read in the unit that they are bought in.
+  return how.system === 'metric' && value >= LONG ? showShopLength(value, how) : showLength(value, how);
 }
 
 /** 1.5 is 1½ to somebody who measures in inches. */

@@ -1,6 +1,5 @@
 import type { Colour } from '../fields/index.ts';
 import type { Figure, Notice, NoticeParam } from '../figure/index.ts';
-import type { StagedNotice } from '../plan/index.ts';
 import type { Language, RequestError, SkirtRequest } from '../request/index.ts';
 import type { Sentence } from '../sewing/index.ts';
 import {
@@ -17,7 +16,7 @@ import type { Catalogue, FigureCode, FigureWords, NoticeCode } from './catalogue
 import { en } from './en.ts';
 import { fr } from './fr.ts';
 import { fill } from './message.ts';
-import { showExact, showMinutes, showValue } from './show.ts';
+import { plainValue, showExact, showMinutes, showValue } from './show.ts';
 
 /** Every language there is. A new one is its catalogue file and a line here and in the request's `languages`. */
 export const catalogues: Readonly<Record<Language, Catalogue>> = { en, fr };
@@ -59,7 +58,12 @@ export function speakerFor({ language, measure, mark }: SpeakerOptions): Speaker
   const words = catalogues[language];
   const { locale } = words.numbers;
   const how: ShowLength = { system: measure, mark, words: words.numbers };
-  const terms: Readonly<Record<string, string>> = { ...words.measures, ...words.lays, ...words.weights };
+  const terms: Readonly<Record<string, string>> = {
+    ...measureNames(words),
+    ...words.lays,
+    ...words.weights,
+    ...words.kinds,
+  };
   const value = (figure: Figure): string => showValue(figure, how, words);
   const said = (param: NoticeParam): string | number => {
     if (typeof param === 'number') return param;
@@ -89,13 +93,14 @@ export function speakerFor({ language, measure, mark }: SpeakerOptions): Speaker
     working(figure) {
       const found = wordsOf(figure);
       if (typeof found === 'string') return null;
+      // An estimate's ± belongs to the result; within a sum it would only be in the way.
       const inputs = Object.entries(figure.inputs).flatMap(([key, input]) => [
-        [key, value(input)],
+        [key, plainValue(input, how, words)],
         [`${key}_name`, name(input)],
       ]);
       return `${fill(found[1], locale, Object.fromEntries(inputs) as Record<string, string>)} = ${result(figure, how, words, value)}`;
     },
-    notice: (notice) => text(words.notices[notice.code as NoticeCode], notice.params),
+    notice: (notice) => capital(text(words.notices[notice.code as NoticeCode], notice.params)),
     sentence: (sentence) => text(words.sentences[sentence.code], sentence.params),
     colour: (colour) => (colour.preset ? words.colours[colour.preset] : colour.name),
     money: (money) => showMoney(money, locale),
@@ -112,7 +117,7 @@ export function speakerFor({ language, measure, mark }: SpeakerOptions): Speaker
         path: error.path || words.command.document,
         read: error.read,
         fault: text(message, limits),
-      });
+      }).replace(/ {2,}/g, ' ');
     },
   };
 }
@@ -133,6 +138,14 @@ function result(
   });
 }
 
-/** A notice with its level, as a line. */
-export const noticeLine = (speaker: Speaker, { notice }: StagedNotice): string =>
-  `${speaker.words.levels[notice.level]}: ${speaker.notice(notice)}`;
+/** A sentence may begin with the name of a measurement. */
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Measurements in a notice go by the names that their figures have. */
+const measureNames = ({ figures }: Catalogue): Record<string, string> =>
+  Object.fromEntries(
+    (['waist', 'hip', 'waistToHem', 'waistToFloor', 'height', 'calf'] as const).map((name) => {
+      const found = figures[`body.${name}`];
+      return [name, typeof found === 'string' ? found : found[0]];
+    }),
+  );

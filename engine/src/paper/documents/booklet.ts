@@ -53,7 +53,15 @@ function stepBlock(step: Step, number: number, { plan, speaker }: PaperInput): B
 }
 
 const cautionLine = (code: Step['cautions'][number], speaker: Speaker): Block =>
-  paragraph([bold(`${speaker.words.levels.caution}: `), plain(speaker.words.cautions[code])], { size: 'small' });
+  paragraph(
+    [
+      bold(`${speaker.text(speaker.words.papers.lead, { what: speaker.words.levels.caution })} `),
+      plain(speaker.words.cautions[code]),
+    ],
+    {
+      size: 'small',
+    },
+  );
 
 /** Where, how long, and how the machine is set. */
 export function settings(step: Step, speaker: Speaker): string[] {

@@ -25,7 +25,7 @@ import { panelRows } from '../pictures/panelRows.ts';
 import { documentOf, sheetOf, titleOf, type PaperInput } from './paperSet.ts';
 
 /** Sizes tried, from the roomiest: the card is one page. Below the last it would not be read at arm's length. */
-const scales = [1, 0.94, 0.88, 0.82, 0.76];
+const scales = [1, 0.93, 0.86, 0.8, 0.74];
 
 /** The card: one page to cut and chalk from, with the reason of every number on it. */
 export function card(input: PaperInput): PaperDocument {
@@ -43,7 +43,7 @@ export function card(input: PaperInput): PaperDocument {
   return documentOf(input, papers.card, flow(least, of, fonts, scaled(scales.at(-1) ?? 1)));
 }
 
-const BASE = 0.93;
+const BASE = 1;
 
 /** The card is denser than other papers: a table of numbers, read one at a time. */
 function scaled(scale: number): Theme {
@@ -90,13 +90,13 @@ function blocksOf(input: PaperInput, withRows: boolean): Block[] {
           heading(3, papers.rowsHeading),
           picture(panelRows(plan, speaker)),
           paragraph(papers.rowsCaption, { size: 'small', quiet: true }),
+          ...(withRows ? rowsTable(input) : []),
         ],
       },
     ),
     ...curveTable(input),
     heading(3, papers.numbersHeading),
     numbersTable(input),
-    ...(withRows ? rowsTable(input) : []),
     ...noticesBlock(input),
   ];
 }
@@ -134,15 +134,15 @@ function rowsTable({ plan, speaker }: PaperInput): Block[] {
   return [
     table(
       [
-        column(papers.row, 0.4),
-        column(papers.ribbon, 1.4),
-        column(papers.fromRawEdge, 1),
-        column(papers.fromHem, 1),
-        column(papers.cutStrips, 1.3),
+        column(papers.row, 0.55),
+        column(papers.ribbon, 1.75),
+        column(papers.fromRawEdge, 0.95),
+        column(papers.fromHem, 0.95),
+        column(papers.cutStrips, 1.35),
       ],
       rows.map((row) => [
         String(row.number),
-        `${capital(speaker.colour(row.colour))} ${speaker.value(row.width)}`,
+        `${speaker.colour(row.colour)} ${speaker.value(row.width)}`,
         [bold(speaker.value(row.fromRawEdge))],
         speaker.value(row.fromHem),
         stripsText(row, speaker),
@@ -208,7 +208,10 @@ function noticesBlock({ plan, speaker }: PaperInput): Block[] {
   return [
     heading(3, papers.noticesHeading),
     list(
-      plan.notices.map(({ notice }) => [bold(`${levels[notice.level]}: `), plain(speaker.notice(notice))]),
+      plan.notices.map(({ notice }) => [
+        bold(`${speaker.text(papers.lead, { what: levels[notice.level] })} `),
+        plain(speaker.notice(notice)),
+      ]),
       'dot',
     ),
   ];

@@ -1,5 +1,5 @@
 import type { Lay } from '../../cloth/index.ts';
-import { mm } from '../../units/index.ts';
+import { mm, type Mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import type { PaperDocument } from '../drawing/index.ts';
 import {
@@ -11,6 +11,7 @@ import {
   list,
   paragraph,
   plain,
+  sideBySide,
   table,
   together,
   type Block,
@@ -28,21 +29,20 @@ export function layPaper(input: PaperInput): PaperDocument {
   const blocks: Block[] = [
     heading(1, papers.lay),
     heading(2, speaker.text(papers.layHeading, { lay: chosen.kind })),
-    picture(layPicture(chosen, speaker, 'large', { width, height: mm(112) })),
-    paragraph(workingsOf(chosen, speaker).join('\n')),
+    ...chosenBlocks(input, width),
     ...haveBlock(input),
     heading(2, papers.otherLays),
     table(
       [
-        column('', 1.5),
-        column('', 1.3),
+        column('', 1.1),
+        column('', 1.6),
         column(papers.clothAfterWash, 1),
         column(papers.clothBeforeWash, 1),
         column(papers.toBuy, 0.8),
         column(papers.leftOver, 1.3),
       ],
       lays.map((lay) => [
-        layPicture(lay, speaker, 'small', { width: mm(38), height: mm(24) }),
+        layPicture(lay, speaker, 'small', { width: mm(30), height: mm(19) }),
         [bold(speaker.words.lays[lay.kind]), plain(`\n${remarks(lay, lay === chosen, speaker)}`)],
         speaker.value(lay.clothAfter),
         speaker.value(lay.clothBefore),
@@ -55,11 +55,27 @@ export function layPaper(input: PaperInput): PaperDocument {
   return documentOf(input, papers.lay, flow(blocks, of, fonts));
 }
 
+/** Wide lays are drawn across the page; narrow ones stand beside what there is to say of them. */
+function chosenBlocks({ plan, speaker }: PaperInput, width: Mm): Block[] {
+  const { chosen } = plan.cloth;
+  const drawn = layPicture(chosen, speaker, 'large', { width, height: mm(104) });
+  const fold = plan.sewing.steps.find(({ id }) => id === 'fold');
+  const words: Block[] = [
+    list((fold?.sentences ?? []).map(speaker.sentence), 'number'),
+    ...workingsOf(chosen, speaker).map((line) => paragraph(line)),
+  ];
+  if (drawn.width > width * 0.6) return [picture(drawn), ...words];
+  const share = drawn.width / width;
+  return [sideBySide({ share, blocks: [picture(drawn)] }, { share: 1 - share, blocks: words })];
+}
+
 const workingsOf = (lay: Lay, speaker: Speaker): string[] =>
   [lay.clothAfter, lay.clothBefore, lay.toBuy]
     .map((figure) => {
       const working = speaker.working(figure);
-      return working ? `${speaker.name(figure)}: ${working}` : '';
+      return working
+        ? `${speaker.text(speaker.words.papers.lead, { what: speaker.name(figure) })} ${working}`
+        : '';
     })
     .filter((line) => line !== '');
 
@@ -77,7 +93,10 @@ function remarks(lay: Lay, isChosen: boolean, speaker: Speaker): string {
 /** Why a way does not fit, or what it asks: each said once. */
 function refusals(lays: readonly Lay[], speaker: Speaker): Block[] {
   const items = lays.flatMap((lay) =>
-    lay.notices.map((notice) => [bold(`${speaker.words.lays[lay.kind]}: `), plain(speaker.notice(notice))]),
+    lay.notices.map((notice) => [
+      bold(`${speaker.text(speaker.words.papers.lead, { what: speaker.words.lays[lay.kind] })} `),
+      plain(speaker.notice(notice)),
+    ]),
   );
   return items.length === 0 ? [] : [together(list(items, 'dot'))];
 }

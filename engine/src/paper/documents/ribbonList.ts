@@ -14,6 +14,7 @@ import {
   type Block,
 } from '../layout/index.ts';
 import { patternsOf } from '../pictures/cloth.ts';
+import { stripsText } from './card.ts';
 import { documentOf, sheetOf, type PaperInput } from './paperSet.ts';
 
 /** Every strip of ribbon to cut, by colour and width, longest first, with a box to tick. */
@@ -38,12 +39,12 @@ function ribbonBlocks(total: RibbonTotal, { plan, speaker }: PaperInput): Block[
       colourKey(colour) === colourKey(total.colour) &&
       width?.value === total.width.value,
   );
-  const strips = plan.ribbons.rows
+  const rows = plan.ribbons.rows
     .filter(
       (row) => colourKey(row.colour) === colourKey(total.colour) && row.width.value === total.width.value,
     )
-    .flatMap((row) => row.strips.map((strip) => ({ row, strip })))
-    .sort((a, b) => b.strip.length.value - a.strip.length.value);
+    .flatMap((row) => (row.strips[0] ? [{ row, first: row.strips[0] }] : []))
+    .sort((a, b) => b.first.length.value - a.first.length.value);
   const patternOf = patternsOf(plan.ribbons.rows.map(({ colour }) => colour));
   const swatch = drawing({
     width: mm(14),
@@ -62,18 +63,19 @@ function ribbonBlocks(total: RibbonTotal, { plan, speaker }: PaperInput): Block[
     heading(2, `${name} · ${speaker.value(total.width)}`),
     table(
       [
-        column('', 0.3),
-        column(papers.row, 0.5),
+        column('', 0.45),
+        column(papers.row, 0.4),
         column(papers.strip, 1),
-        column(papers.length, 1),
+        column(papers.length, 0.9),
         column(papers.howGot, 3),
       ],
-      strips.map(({ row, strip }) => [
-        tickBox(),
+      // All strips of a row are cut alike: a box to tick for each.
+      rows.map(({ row, first }) => [
+        tickBoxes(row.strips.length),
         String(row.number),
-        strip.panel === 'width' ? `${panels.width} ${String(strip.number)}` : panels[strip.panel],
-        [bold(speaker.value(strip.length))],
-        speaker.working(strip.length) ?? '',
+        [...new Set(row.strips.map(({ panel }) => panels[panel]))].join(', '),
+        [bold(stripsText(row, speaker))],
+        speaker.working(first.length) ?? '',
       ]),
     ),
     table(
@@ -88,12 +90,14 @@ function ribbonBlocks(total: RibbonTotal, { plan, speaker }: PaperInput): Block[
   ];
 }
 
-/** A box to tick, as a small drawing for a table's cell. */
-export const tickBox = (): Drawing =>
+/** Boxes to tick, as a small drawing for a table's cell. */
+export const tickBoxes = (count: number): Drawing =>
   drawing({
-    width: mm(4),
+    width: mm(4.6 * count),
     height: mm(4),
     title: '',
     description: '',
-    marks: [rectangle(0.3, 0.3, 3.4, 3.4, { width: mm(0.3) })],
+    marks: Array.from({ length: count }, (_, i) =>
+      rectangle(0.3 + 4.6 * i, 0.3, 3.4, 3.4, { width: mm(0.3) }),
+    ),
   });

@@ -1,9 +1,20 @@
 import type { Item } from '../../supplies/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import type { PaperDocument } from '../drawing/index.ts';
-import { bold, column, flow, heading, paragraph, plain, table, type Block } from '../layout/index.ts';
+import {
+  bold,
+  column,
+  flow,
+  heading,
+  list,
+  paragraph,
+  plain,
+  table,
+  type Block,
+  type Words,
+} from '../layout/index.ts';
 import { documentOf, sheetOf, type PaperInput } from './paperSet.ts';
-import { tickBox } from './ribbonList.ts';
+import { tickBoxes } from './ribbonList.ts';
 
 /** What to buy, with what goes wrong at the counter beside it, then the thread by colour and stitch. */
 export function shoppingList(input: PaperInput): PaperDocument {
@@ -11,33 +22,44 @@ export function shoppingList(input: PaperInput): PaperDocument {
   const { papers } = speaker.words;
   const { items, total, unpriced } = plan.supplies;
   const priced = items.length > unpriced;
-  const sum = `${papers.total}: ${speaker.money(total)}${unpriced > 0 ? ` (${speaker.text(papers.unpriced, { count: unpriced })})` : ''}`;
+  const sum = `${speaker.text(papers.lead, { what: papers.total })} ${speaker.money(total)}${unpriced > 0 ? ` (${speaker.text(papers.unpriced, { count: unpriced })})` : ''}`;
   const blocks: Block[] = [
     heading(1, papers.shoppingList),
     table(
       [
         column('', 0.25),
-        column(papers.what, 1.5),
-        column(papers.need, 0.85),
-        column(papers.buy, 0.8),
+        column(papers.what, 2),
+        column(papers.need, 1),
+        column(papers.buy, 1),
         ...(priced ? [column(papers.price, 0.7, 'end')] : []),
-        column(papers.atTheCounter, 2.5),
       ],
       items.map((item) => [
-        tickBox(),
+        tickBoxes(1),
         nameOf(item, speaker),
         item.need ? speaker.value(item.need) : '',
         [bold(buyText(item, speaker))],
         ...(priced ? [item.price ? speaker.money(item.price) : ''] : []),
-        item.advice.map((code) => speaker.words.advice[code]).join(' '),
       ]),
     ),
     ...(priced ? [paragraph([bold(sum)])] : []),
+    heading(2, papers.atTheCounter),
+    list(adviceLines(items, speaker), 'dot'),
     heading(2, papers.threadHeading),
     paragraph(papers.threadCaption, { quiet: true, size: 'small' }),
     threadTable(input),
   ];
   return documentOf(input, papers.shoppingList, flow(blocks, sheetOf(input, papers.shoppingList), fonts));
+}
+
+/** What can go wrong at the counter: said once for each kind of thing. */
+function adviceLines(items: readonly Item[], speaker: Speaker): Words[] {
+  const kinds = [...new Map(items.map((item) => [item.what, item.advice])).entries()];
+  return kinds
+    .filter(([, advice]) => advice.length > 0)
+    .map(([what, advice]) => [
+      bold(`${speaker.text(speaker.words.papers.lead, { what: speaker.words.items[what] })} `),
+      plain(advice.map((code) => speaker.words.advice[code]).join(' ')),
+    ]);
 }
 
 function nameOf(item: Item, speaker: Speaker) {
@@ -47,7 +69,7 @@ function nameOf(item: Item, speaker: Speaker) {
   ].filter((each) => each !== '');
   return [
     bold(speaker.words.items[item.what]),
-    ...(details.length > 0 ? [plain(`\n${details.join(', ')}`)] : []),
+    ...(details.length > 0 ? [plain(` · ${details.join(', ')}`)] : []),
   ];
 }
 

@@ -21,10 +21,10 @@ import { fitPath, scaleInto, spread, type Fit } from './fit.ts';
 
 const WIDTH = 92;
 const HEIGHT = 118;
-const LEFT = 27;
+const LEFT = 40;
 const RIGHT = 6;
 const TOP = 8;
-const BELOW = 17;
+const BELOW = 20;
 const SIZE = mm(3.3);
 
 /**
@@ -54,7 +54,7 @@ export function foldDiagram(plan: SkirtPlan, speaker: Speaker): Drawing {
     ...downMarks(plan, speaker, at, right),
     ...acrossMarks(plan, speaker, at),
     ...(shape.apex ? curveLines(plan, at) : []),
-    ...edgeView(plan, LEFT, right, bottom + 6),
+    ...edgeView(plan, LEFT, right, bottom + 9.5),
   ];
   const { papers } = speaker.words;
   return drawing({
@@ -98,46 +98,41 @@ function downMarks({ skirt }: SkirtPlan, speaker: Speaker, at: At, right: number
   const { shape } = skirt.panels[0];
   const casing = skirt.waist.topAllowance.value;
   const levels = [
-    { y: 0, down: casing, words: papers.casingFold, style: foldLine },
-    { y: shape.length, down: casing + shape.length, words: papers.hemFold, style: foldLine },
-    {
-      y: shape.length + shape.hemAllowance,
-      down: casing + shape.length + shape.hemAllowance,
-      words: papers.trimHere,
-      style: thinLine,
-    },
+    { y: 0, name: papers.casingFold, line: foldLine },
+    { y: shape.length, name: papers.hemFold, line: foldLine },
+    { y: shape.length + shape.hemAllowance, name: papers.trimHere, line: thinLine },
+    { y: skirt.marks.cutLength.value - casing, name: papers.cutHere, line: null },
   ];
-  const lines = levels.flatMap(({ y, style }): Mark[] =>
-    shape.apex ? [] : [straight(at(0, y), point(right, at(0, y).y), style)],
-  );
-  const cut = skirt.marks.cutLength.value;
-  const ends = [...levels.map(({ y, down }) => ({ y, down })), { y: cut - casing, down: cut }];
   const heights = spread(
-    ends.map(({ y }) => at(0, y).y + 1.1),
-    4.1,
+    levels.map(({ y }) => at(0, y).y + 1.1),
+    4.3,
   );
-  const words = ends.flatMap(({ y, down }, i): Mark[] => {
+  const words = levels.flatMap(({ y, name, line }, i): Mark[] => {
     const end = at(0, y);
     const height = heights[i] ?? end.y;
+    const crosses = line !== null && !shape.apex;
     return [
-      straight(point(end.x - 1, end.y), point(end.x - 5, height - 1.1), thinLine),
-      label(point(end.x - 6, height), speaker.length(mm(down)), { size: SIZE, align: 'end' }),
+      ...(crosses ? [straight(end, point(right, end.y), line)] : []),
+      straight(point(end.x - 1, end.y), point(end.x - 4, height - 1.1), thinLine),
+      label(point(end.x - 5, height), speaker.length(mm(y + casing)), {
+        size: SIZE,
+        align: 'end',
+        bold: true,
+      }),
+      label(point(end.x - 18, height), name, { size: mm(3), align: 'end', ink: inks.grey }),
     ];
   });
   return [
-    ...lines,
     ...words,
-    arrow(point(LEFT - 21, TOP), point(LEFT - 21, TOP + 9), { style: { ...plainArrow } }),
+    label(point(LEFT - 8, (TOP + at(0, shape.length).y) / 2), papers.downFromTop, {
+      size: mm(3),
+      align: 'middle',
+      baseline: 'middle',
+      angle: radians(-Math.PI / 2),
+      ink: inks.grey,
+    }),
   ];
 }
-
-const plainArrow = {
-  stroke: inks.grey,
-  fill: null,
-  width: mm(0.25),
-  dash: 'solid',
-  pattern: 'none',
-} as const;
 
 /** Distances across from the fold, each at its dot. */
 function acrossMarks({ skirt }: SkirtPlan, speaker: Speaker, at: At): Mark[] {
@@ -181,7 +176,7 @@ function acrossMarks({ skirt }: SkirtPlan, speaker: Speaker, at: At): Mark[] {
     dot(casingEnd, mm(0.6)),
     label(point(casingEnd.x, casingEnd.y - 1.6), words.casing, small),
     dot(hemEnd, mm(0.6)),
-    label(point(hemEnd.x - 3, hemEnd.y + 4.4), words.hem, { ...small, halo: inks.wash }),
+    label(point(hemEnd.x, at(0, skirt.marks.cutLength.value - shape.topAllowance).y + 4.4), words.hem, small),
   ];
 }
 

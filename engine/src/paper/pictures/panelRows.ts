@@ -7,10 +7,11 @@ import { chalkLine, clothStyle, foldLine, patternsOf, ribbonArea, thinLine } fro
 import { fitPath, fitPoint, scaleInto, spread, type Fit } from './fit.ts';
 
 const WIDTH = 92;
-const RIGHT = 21;
+const RIGHT = 20;
+const LEFT = 5;
 const TOP = 7;
 const BOTTOM = 8;
-const TALLEST = 88;
+const TALLEST = 74;
 const SIZE = mm(3.3);
 
 /** One panel opened out, right side up, with its ribbons and the chalk line of each from the trimmed raw edge. */
@@ -18,10 +19,13 @@ export function panelRows(plan: SkirtPlan, speaker: Speaker): Drawing {
   const { skirt, ribbons } = plan;
   const { shape } = skirt.panels[0];
   const bounds = boundsOf(shape.trimmed);
-  const scale = scaleInto(bounds.width, bounds.height, { width: mm(WIDTH - RIGHT), height: mm(TALLEST) });
+  const scale = scaleInto(bounds.width, bounds.height, {
+    width: mm(WIDTH - RIGHT - LEFT),
+    height: mm(TALLEST),
+  });
   const fit: Fit = {
     scale,
-    dx: (WIDTH - RIGHT - bounds.width * scale) / 2 - bounds.left * scale,
+    dx: (LEFT + WIDTH - RIGHT - bounds.width * scale) / 2 - bounds.left * scale,
     dy: TOP - bounds.top * scale,
   };
   const bottom = TOP + bounds.height * scale;
@@ -51,17 +55,17 @@ export function panelRows(plan: SkirtPlan, speaker: Speaker): Drawing {
       area(fitPath(shape.trimmed, fit), clothStyle),
       ...folds,
       ...bands,
-      label(point((WIDTH - RIGHT) / 2, TOP - 2), papers.topEdge, {
+      label(point((LEFT + WIDTH - RIGHT) / 2, TOP - 2), papers.topEdge, {
         size: mm(3),
         align: 'middle',
         ink: inks.grey,
       }),
-      label(point((WIDTH - RIGHT) / 2, bottom + 4.4), papers.rawEdge, {
+      label(point((LEFT + WIDTH - RIGHT) / 2, bottom + 4.4), papers.rawEdge, {
         size: mm(3),
         align: 'middle',
         ink: inks.grey,
       }),
-      label(point((WIDTH - RIGHT) / 2, TOP + (bottom - TOP) * 0.24), papers.rightSideUp, {
+      label(point((LEFT + WIDTH - RIGHT) / 2, TOP + (bottom - TOP) * 0.24), papers.rightSideUp, {
         size: mm(3),
         align: 'middle',
         ink: inks.grey,
@@ -80,6 +84,11 @@ function rowNumbers({ ribbons }: SkirtPlan, speaker: Speaker, fit: Fit, bottom: 
     4,
     bottom + 1.1,
   );
+  const heightsLeft = spread(
+    ends.map(({ y }) => y + 1.1),
+    3.1,
+    bottom + 1.1,
+  );
   return ribbons.rows.flatMap((row, i): Mark[] => {
     const end = ends[i] ?? point(0, 0);
     const height = heights[i] ?? end.y;
@@ -87,6 +96,11 @@ function rowNumbers({ ribbons }: SkirtPlan, speaker: Speaker, fit: Fit, bottom: 
     return [
       straight(point(end.x + 0.6, end.y), point(x - 0.6, height - 1.1), thinLine),
       label(point(x, height), speaker.value(row.fromRawEdge), { size: SIZE, bold: true }),
+      label(point(fit.dx * 2 - end.x - 1.5, heightsLeft[i] ?? end.y), String(row.number), {
+        size: mm(3),
+        align: 'end',
+        ink: inks.grey,
+      }),
     ];
   });
 }

@@ -147,7 +147,10 @@ function quarterOf(
   const edges = figure.count(2 * widths.value, 'skirt.sideSeams');
   const asked = mm((round.value + edges.value * seam.value) / 4);
   // Panels are cut to a mark: round up each panel, then take the quarter of all.
-  const panel = roundTo(mm((4 * asked) / widths.value), context.mark, 'up');
+  const enough = mm((4 * asked) / widths.value);
+  const chalked = roundTo(enough, context.mark, 'up');
+  // A width of cloth that is just enough is used whole: the mark above it would lie beside the cloth.
+  const panel = enough <= cloth.value ? Math.min(chalked, cloth.value) : chalked;
   return figure.length(
     mm((panel * widths.value) / 4),
     'skirt.trimmedQuarter',

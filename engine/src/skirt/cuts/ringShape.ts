@@ -1,6 +1,7 @@
-import { arc, endOf, line, point, startOf, type Path, type Segment } from '../../geometry/index.ts';
+import { arc, endOf, line, point, startOf, type Segment } from '../../geometry/index.ts';
 import { mm, radians, type Mm } from '../../units/index.ts';
-import type { PanelEdge, PanelShape } from '../panel.ts';
+import type { PanelShape } from '../panel.ts';
+import { finishedEdges } from './edges.ts';
 
 export interface RingShape {
   /** Quarter marks, as arc lengths from the centre to the raw side. */
@@ -25,23 +26,20 @@ export function ringShape(s: RingShape): PanelShape {
   const r = waistRadius(s.halfTop, s.halfHem, s.length);
   const hemRadius = mm(r + s.length);
   const halfSweep = s.halfTop / r;
-  const sector = (
-    inner: number,
-    outer: number,
-    angleAt: (radius: number) => number = () => halfSweep,
-  ): Path => {
-    const top = across(r, inner, angleAt(inner));
-    const hem = back(r, outer, angleAt(outer));
-    return [top, line(endOf(top), startOf(hem)), hem, line(endOf(hem), startOf(top))];
+  const sector = (inner: number, outer: number) => {
+    const waist = across(r, inner, halfSweep);
+    const hem = back(r, outer, halfSweep);
+    const right = line(endOf(waist), startOf(hem));
+    const left = line(endOf(hem), startOf(waist));
+    return { waist: [waist], right: [right], hem: [hem], left: [left], outline: [waist, right, hem, left] };
   };
+  // A casing deeper than the waist's own radius would turn the panel inside out.
   const insideCasing = Math.max(0.01, r - s.topAllowance);
   const raw = hemRadius + s.hemAllowance;
-  // The seam line runs beside the radius, sideSeam inside it: sin(angle) = seam / radius.
-  const seamed = sector(r, hemRadius, (radius) => halfSweep - Math.asin(Math.min(1, s.sideSeam / radius)));
   return {
-    edges: ringEdges(seamed, s),
-    trimmed: sector(insideCasing, raw),
-    cut: sector(insideCasing, raw + s.margin),
+    edges: finishedEdges(sector(r, hemRadius), s),
+    trimmed: sector(insideCasing, raw).outline,
+    cut: sector(insideCasing, raw + s.margin).outline,
     apex: { waistRadius: r, hemRadius, halfSweep },
     length: s.length,
     hemAllowance: s.hemAllowance,
@@ -54,14 +52,3 @@ const across = (r: number, radius: number, half: number): Segment =>
   arc(apexOf(r), mm(radius), radians(Math.PI / 2 + half), radians(-2 * half));
 const back = (r: number, radius: number, half: number): Segment =>
   arc(apexOf(r), mm(radius), radians(Math.PI / 2 - half), radians(2 * half));
-
-function ringEdges(outline: Path, s: RingShape): PanelEdge[] {
-  const names = ['waist', 'right', 'hem', 'left'] as const;
-  const allowances = [s.topAllowance, s.sideSeam, s.hemAllowance, s.sideSeam] as const;
-  return names.map((name, i) => ({
-    name,
-    finished: outline.slice(i, i + 1),
-    allowance: allowances[i] ?? s.sideSeam,
-    turned: name === 'waist' || name === 'hem',
-  }));
-}

@@ -1,6 +1,7 @@
 import { line, point, polyline, type Path, type Point } from '../../geometry/index.ts';
 import { mm, type Mm } from '../../units/index.ts';
-import type { PanelEdge, PanelShape } from '../panel.ts';
+import type { PanelShape } from '../panel.ts';
+import { finishedEdges } from './edges.ts';
 
 export interface StraightShape {
   /** Half widths raw side to centre, at the waist fold and at the hem fold. */
@@ -32,8 +33,22 @@ export function straightShape(s: StraightShape): PanelShape {
     const left = levels.map((y) => point(-half(y), y)).reverse();
     return polyline([...left.slice(-1), ...right, ...left.slice(0, -1)], { closed: true });
   };
+  const corner = (side: 1 | -1, y: number): Point => point(side * half(y), y);
+  const edge = (from: Point, to: Point): Path => [line(from, to)];
+  const topLeft = corner(-1, 0);
+  const topRight = corner(1, 0);
+  const hemRight = corner(1, s.length);
+  const hemLeft = corner(-1, s.length);
   return {
-    edges: finishedEdges(s, slope),
+    edges: finishedEdges(
+      {
+        waist: edge(topLeft, topRight),
+        right: edge(topRight, hemRight),
+        hem: edge(hemRight, hemLeft),
+        left: edge(hemLeft, topLeft),
+      },
+      s,
+    ),
     trimmed: outline(rawHem),
     cut: outline(rawHem + s.margin),
     apex: null,
@@ -41,34 +56,6 @@ export function straightShape(s: StraightShape): PanelShape {
     hemAllowance: s.hemAllowance,
     topAllowance: s.topAllowance,
   };
-}
-
-/** The seam line lies `sideSeam` inside the raw side, measured square to it. */
-function finishedEdges(s: StraightShape, slope: number): PanelEdge[] {
-  const inset = s.sideSeam * Math.hypot(1, slope);
-  const corner = (half: number, side: 1 | -1, y: number): Point => point(side * (half - inset), y);
-  const topLeft = corner(s.halfTop, -1, 0);
-  const topRight = corner(s.halfTop, 1, 0);
-  const hemRight = corner(s.halfHem, 1, s.length);
-  const hemLeft = corner(s.halfHem, -1, s.length);
-  const edge = (
-    name: PanelEdge['name'],
-    from: Point,
-    to: Point,
-    allowance: Mm,
-    turned: boolean,
-  ): PanelEdge => ({
-    name,
-    finished: [line(from, to)],
-    allowance,
-    turned,
-  });
-  return [
-    edge('waist', topLeft, topRight, s.topAllowance, true),
-    edge('right', topRight, hemRight, s.sideSeam, false),
-    edge('hem', hemRight, hemLeft, s.hemAllowance, true),
-    edge('left', hemLeft, topLeft, s.sideSeam, false),
-  ];
 }
 
 /** How much longer a straight side is than the centre: √(L² + f²) − L. */

@@ -62,7 +62,7 @@ export const turnedCasing: Waist<TurnedCasingOptions> = {
 function elasticCut(waist: Figure<Mm>, chosen: TurnedCasingOptions, mark: Mm): Figure<Mm> {
   const exact = mm(waist.value * chosen.elasticShare + chosen.join);
   return figure.length(
-    roundTo(exact, mark, 'nearest'),
+    roundTo(exact, mark, 'up'),
     'waist.elasticCut',
     {
       waist,

@@ -1,0 +1,117 @@
+import type { LayKind } from '../../../../cloth/index.ts';
+import { point } from '../../../../geometry/index.ts';
+import { mm } from '../../../../units/index.ts';
+import { inks, rectangle, stroke, type Mark } from '../../../drawing/index.ts';
+import { foldLine } from '../../cloth.ts';
+import { BETWEEN_LAYERS, ENDS, foldingOf, layersOf, layersSeen } from '../layers.ts';
+import { lineTo } from '../lines.ts';
+import { spoken, type Draw, type Picture, type Scene } from '../picture.ts';
+import { bowed, turn } from '../signs.ts';
+import { patch } from '../surface.ts';
+import { tableView } from '../table.ts';
+import { measured, note } from '../wording.ts';
+
+/** From cloth that lies open to cloth that is folded for marking. */
+export const fold: Draw = (scene) => folds[scene.plan.cloth.chosen.kind](scene);
+
+const folds: Readonly<Record<LayKind, Draw>> = {
+  'double fold': (scene) => ({ height: 66, marks: [...openCloth(scene, 'across'), ...stack(scene, 36)] }),
+  'lengthwise fold': (scene) => onTable(scene, 'along'),
+  'crosswise fold': (scene) => onTable(scene, 'across'),
+  open: (scene) => onTable(scene, null),
+};
+
+const LEFT = 12;
+const RIGHT = 74;
+const UPPER = 13;
+const LOWER = 24;
+const MIDDLE = (LEFT + RIGHT) / 2;
+
+/** The cloth right side up, with the line it is folded on and the way it goes: right sides come together. */
+function openCloth(scene: Scene, way: 'across' | 'along'): Mark[] {
+  const cloth = spoken(scene, 'cloth');
+  return [
+    ...patch('right', { left: LEFT, top: UPPER, right: RIGHT, bottom: LOWER, torn: [] }),
+    ...(way === 'along' ? foldedAlong() : foldedAcross(scene.plan.cloth.chosen.kind === 'double fold')),
+    ...(cloth ? [measured(point(LEFT, LOWER), point(RIGHT, LOWER), scene.speaker.value(cloth), 3)] : []),
+  ];
+}
+
+const creases = (lines: Parameters<typeof stroke>[0]): Mark =>
+  stroke(lines, { ...foldLine, stroke: inks.ink, width: mm(0.4) });
+
+const foldedAlong = (): Mark[] => [
+  creases(lineTo([LEFT, (UPPER + LOWER) / 2], [RIGHT, (UPPER + LOWER) / 2])),
+  ...bowed(point(MIDDLE - 3, UPPER + 0.8), point(MIDDLE - 3, LOWER - 0.8), 5),
+];
+
+/** In half, end to end; and the double fold in half once more. */
+const foldedAcross = (twice: boolean): Mark[] => [
+  creases([
+    lineTo([MIDDLE, UPPER], [MIDDLE, LOWER]),
+    ...(twice ? [lineTo([(LEFT + MIDDLE) / 2, UPPER], [(LEFT + MIDDLE) / 2, LOWER])] : []),
+  ]),
+  ...bowed(point(RIGHT - 1, UPPER - 0.6), point(LEFT + 1, UPPER - 0.6), -9),
+  ...(twice
+    ? [
+        ...turn(MIDDLE + 10, 4.4, '1'),
+        ...bowed(point(MIDDLE - 1, UPPER - 0.6), point(LEFT + 3.4, UPPER - 0.6), -3.8),
+        ...turn(MIDDLE - 7, 9.6, '2'),
+      ]
+    : []),
+];
+
+/** A corner of the folded stack, its layers seen from their edge, and what each of its sides is. */
+function stack(scene: Scene, top: number): Mark[] {
+  const { papers } = scene.speaker.words;
+  const folding = foldingOf(scene);
+  const layers = layersOf[folding];
+  const [left, right, edge] = [29, 58, top + 12];
+  const bottom = edge + (layers - 1) * BETWEEN_LAYERS;
+  const middle = (edge + bottom) / 2;
+  const below = Array.from({ length: layers - 1 }, (_, i) => layers - 1 - i).map((layer) =>
+    rectangle(right - 2, top + 0.8, 2 + (ENDS[layer] ?? 0), edge - top - 0.8, {
+      fill: inks.paper,
+      width: mm(0.3),
+      stroke: inks.grey,
+    }),
+  );
+  return [
+    ...below,
+    ...patch('wrong', { left, top, right, bottom: edge, torn: ['top'] }),
+    ...layersSeen(folding, left, right, edge),
+    ...note(point(23.4, middle), layers > 2 ? papers.twoFolds : papers.oneFold, {
+      room: 22,
+      align: 'end',
+      bold: true,
+    }),
+    ...note(point(65.5, middle), folding === 'twice' ? papers.foldAndEnds : papers.sideEdge, {
+      room: 19.5,
+      align: 'start',
+    }),
+    ...note(point((left + right) / 2, bottom + 5.4), scene.speaker.text(papers.layers, { layers }), {
+      ink: inks.grey,
+    }),
+  ];
+}
+
+/** Cloth folded once or not at all, with the panels where they are cut; then, cut apart, laid fold on fold. */
+function onTable(scene: Scene, way: 'across' | 'along' | null): Picture {
+  const stacked = foldingOf(scene) === 'fold on fold';
+  const open = way === null ? [] : openCloth(scene, way);
+  const top = way === null ? 7 : 37;
+  const deep = stacked ? (way === null ? 26 : 16) : way === null ? 40 : 22;
+  const { marks, fitted } = tableView(scene, scene.plan.cloth.chosen, { left: 17, top, width: 52, height: deep });
+  const { left, width } = fitted.box;
+  const under = fitted.box.top + fitted.box.height;
+  const cloth = spoken(scene, 'cloth');
+  const length =
+    way === null && cloth
+      ? [measured(point(left, under), point(left + width, under), scene.speaker.value(cloth), 7)]
+      : [];
+  const below = under + (length.length > 0 ? 13 : 7);
+  return {
+    height: stacked ? below + 30 : below,
+    marks: [...open, ...marks, ...length, ...(stacked ? stack(scene, below + 1) : [])],
+  };
+}

@@ -1,0 +1,58 @@
+import { endOf, point, startOf, type Path, type Point } from '../../../geometry/index.ts';
+import type { PanelShape } from '../../../skirt/index.ts';
+import { mm } from '../../../units/index.ts';
+import { dot, stroke, type Mark } from '../../drawing/index.ts';
+import { chalkLine, foldLine, ribbonArea } from '../cloth.ts';
+import { fitInto, type Box, type Fitted } from './fitted.ts';
+import type { Scene } from './picture.ts';
+import { ribbon } from './ribbons.ts';
+import { cloth, type Face } from './surface.ts';
+
+export const shapeOf = ({ plan }: Scene): PanelShape => plan.skirt.panels[0].shape;
+
+export interface OpenPanel {
+  readonly fitted: Fitted;
+  readonly marks: readonly Mark[];
+}
+
+/** One panel opened out, trimmed, with the folds of its casing and hem. */
+export function openPanel(scene: Scene, face: Face, room: Box): OpenPanel {
+  const shape = shapeOf(scene);
+  const fitted = fitInto(shape.trimmed, room);
+  const folds = shape.edges
+    .filter(({ turned }) => turned)
+    .map(({ finished }) => stroke(fitted.path(finished), { ...foldLine, width: mm(0.2) }));
+  return { fitted, marks: [...cloth(face, fitted.path(shape.trimmed)), ...folds] };
+}
+
+export const rowRibbons = (scene: Scene, { path }: Fitted): Mark[] =>
+  scene.plan.ribbons.rows.map((row, i) => ribbon(scene, i, path(ribbonArea(row))));
+
+export const chalkLines = ({ plan }: Scene, { path }: Fitted): Mark[] =>
+  plan.ribbons.rows
+    .filter(({ lower }) => lower.length > 0)
+    .map(({ lower }) => stroke(path(lower), { ...chalkLine, width: mm(0.3) }));
+
+/** Both ends and the middle of a row's chalk line. */
+export function rowDots(lower: Path): Point[] {
+  const [first, last] = [lower[0], lower.at(-1)];
+  if (!first || !last) return [];
+  const ends = [startOf(first), endOf(last)];
+  const middle = lower.length === 1 ? middleOf(lower) : [];
+  return [...ends, ...middle];
+}
+
+function middleOf([segment]: Path): Point[] {
+  if (!segment) return [];
+  if (segment.kind === 'line') return [point((segment.from.x + segment.to.x) / 2, segment.from.y)];
+  const angle = segment.start + segment.sweep / 2;
+  return [
+    point(
+      segment.centre.x + segment.radius * Math.cos(angle),
+      segment.centre.y + segment.radius * Math.sin(angle),
+    ),
+  ];
+}
+
+export const dots = (points: readonly Point[], { at }: Fitted): Mark[] =>
+  points.map((each) => dot(at(each), mm(0.55)));

@@ -1,0 +1,54 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { anyRequest, planOf } from '../testing/requests.ts';
+import { patience, runs } from '../testing/runs.ts';
+import { inches } from '../units/index.ts';
+import { hasProblems } from './index.ts';
+
+describe('a plan', () => {
+  test(
+    'carries every notice of its stages once: problems first, then cautions, each in the order of the job',
+    patience,
+    () => {
+      const stages = ['body', 'cut', 'ribbons', 'cloth', 'supplies'];
+      fc.assert(
+        fc.property(anyRequest, (raw) => {
+          const plan = planOf(raw);
+          const told = [
+            ...plan.body.notices,
+            ...plan.stride.notices,
+            ...plan.skirt.notices,
+            ...plan.ribbons.notices,
+            ...plan.cloth.notices,
+            ...plan.supplies.notices,
+          ];
+          expect(new Set(plan.notices.map(({ notice }) => notice))).toEqual(new Set(told));
+          expect(plan.notices).toHaveLength(told.length);
+          const places = plan.notices.map(
+            ({ stage, notice }) => (notice.level === 'problem' ? 0 : 10) + stages.indexOf(stage),
+          );
+          expect(places.toSorted((a, b) => a - b)).toEqual(places);
+          expect(hasProblems(plan)).toBe(told.some(({ level }) => level === 'problem'));
+        }),
+        { numRuns: runs(200) },
+      );
+    },
+  );
+
+  // Common practice, no source.
+  test('a 36 in hip marks 13½ in at the double fold', () => {
+    expect(planOf().skirt.marks.waistQuarter.value).toBeCloseTo(inches(13.5), 9);
+  });
+
+  test('cloth that shrinks crosswise is drafted at the width it will have', () => {
+    const plan = planOf({ cut: { kind: 'gathered', widths: 2 }, cloth: { change: { crosswise: 10 } } });
+    expect(2 * plan.skirt.marks.waistQuarter.value).toBeCloseTo(plan.cloth.fabric.usable.value, 6);
+  });
+
+  test('a skirt that does not go on is a problem, and is planned all the same', () => {
+    const plan = planOf({ body: { hip: '50 in' }, cut: { kind: 'gathered', widths: 1 } });
+    expect(hasProblems(plan)).toBe(true);
+    expect(plan.notices[0]).toMatchObject({ stage: 'cut', notice: { code: 'skirt.doesNotGoOn' } });
+    expect(plan.sewing.steps.length).toBeGreaterThan(15);
+  });
+});
