@@ -28,6 +28,7 @@ export type ClothFigureCode =
   | 'cloth.headToTail'
   | 'cloth.nest'
   | 'cloth.leftWidth'
+  | 'cloth.nothingLeft'
   | 'cloth.leftLength'
   | 'cloth.have'
   | 'cloth.doubleWidth'

@@ -222,7 +222,8 @@ describe('published girths', () => {
     expect(codes(narrow)).toContain('skirt.hemBelowStride');
     const wide = atKnee(1300);
     expect(wide.skirt.hemRound.value / 10).toBeCloseTo(130, 0);
-    for (const code of ['skirt.hemBelowStride', 'skirt.hemNarrowForEveryday']) expect(codes(wide)).not.toContain(code);
+    for (const code of ['skirt.hemBelowStride', 'skirt.hemNarrowForEveryday'])
+      expect(codes(wide)).not.toContain(code);
   });
 
   test('the everyday need at the knee is the measured 125 cm to 5 cm', () => {

@@ -22,6 +22,7 @@ export type RibbonFigureCode =
   | 'ribbon.tucks'
   | 'ribbon.easeLimit'
   | 'ribbon.room'
+  | 'ribbon.roomNone'
   | 'ribbon.roomNeeded'
   | 'ribbon.hemStitching'
   | 'ribbon.clearance'

@@ -8,7 +8,7 @@ import { curveOf, flatNotices } from './flat.ts';
 import { rowLimits, type RowLimits } from './limits.ts';
 import { bandsOf, type Band, type Placement, type RibbonOptions } from './options.ts';
 import type { Row, Strip } from './row.ts';
-import { byHand, fitBands, type Spaced } from './spacing.ts';
+import { byHand, fitBands, roomNeeded, type Spaced } from './spacing.ts';
 import { worksNotices } from './works.ts';
 
 /** The ribbons of one skirt. */
@@ -22,7 +22,7 @@ export interface Composition {
 /** Places rows on a drafted skirt and measures their strips. Never throws; rows without room are told of. */
 export function composeRibbons(skirt: Skirt, chosen: RibbonOptions, mark: Mm): Composition {
   const bands = bandsOf(chosen);
-  const limits = rowLimits(skirt, bands, chosen);
+  const limits = rowLimits(skirt, bands, chosen, mark);
   const { spaced, notices } = spaceBands(bands, limits, chosen, mark);
   const overhang = figure.length(chosen.overhang, 'ribbon.overhang');
   const rows = rowsOf({ skirt, bands, spaced, limits, overhang, where: chosen.where, mark });
@@ -49,16 +49,21 @@ function spaceBands(
   const growth = { even: 1, growing: chosen.growth, shrinking: 1 / chosen.growth }[chosen.spacing];
   const spaced = fitBands({ heights, growth, lowest, highest: limits.highest.value, mark });
   if (spaced) return keepBelowTop(spaced, heights, limits);
-  const room = figure.length(mm(Math.max(0, limits.highest.value - lowest)), 'ribbon.room', {
-    highest: limits.highest,
-    lowest: limits.lowest,
-  });
-  const needed = figure.length(mm(heights.reduce((sum, each) => sum + each, 0)), 'ribbon.roomNeeded');
+  const room = roomIn(limits);
+  const needed = figure.length(roomNeeded(heights, lowest, mark), 'ribbon.roomNeeded');
   const kept = keepBelowTop(byHand(heights, [], lowest, mark), heights, limits);
   return {
     spaced: kept.spaced,
     notices: [problem('ribbon.noRoom', { rows: bands.flat().length, room, needed }), ...kept.notices],
   };
+}
+
+/** What binary fractions lose is no overlap. */
+const HAIR = 0.01;
+
+function roomIn({ highest, lowest }: RowLimits): Figure<Mm> {
+  if (highest.value <= lowest.value) return figure.length(mm(0), 'ribbon.roomNone');
+  return figure.length(mm(highest.value - lowest.value), 'ribbon.room', { highest, lowest });
 }
 
 /** Bands that would run into the casing are left off, and said so: a ribbon can't be sewn there. */
@@ -68,7 +73,7 @@ function keepBelowTop(
   limits: RowLimits,
 ): { spaced: Spaced; notices: Notice[] } {
   const top = limits.clearTop.value;
-  const count = spaced.lower.filter((lower, i) => lower + (heights[i] ?? 0) <= top).length;
+  const count = spaced.lower.filter((lower, i) => lower + (heights[i] ?? 0) <= top + HAIR).length;
   const left = spaced.lower.length - count;
   if (left === 0) return { spaced, notices: [] };
   return {

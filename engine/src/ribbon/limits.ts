@@ -1,6 +1,6 @@
 import type { Figure } from '../figure/index.ts';
 import type { Skirt } from '../skirt/index.ts';
-import { longest, mm, type Mm } from '../units/index.ts';
+import { longest, mm, roundTo, type Mm } from '../units/index.ts';
 import { figure } from './codes.ts';
 import type { Band, RibbonOptions } from './options.ts';
 
@@ -21,8 +21,8 @@ export interface RowLimits {
   readonly clearTop: Figure<Mm>;
 }
 
-/** Where rows may lie on this skirt, measured up from the finished hem. */
-export function rowLimits(skirt: Skirt, bands: readonly Band[], chosen: RibbonOptions): RowLimits {
+/** Where rows may lie on this skirt, measured up from the finished hem. `mark` is the finest that will be chalked. */
+export function rowLimits(skirt: Skirt, bands: readonly Band[], chosen: RibbonOptions, mark: Mm): RowLimits {
   const length = skirt.finishedLength;
   const clearance = figure.length(FROM_CASING, 'ribbon.clearance');
   const casing = skirt.waist.topAllowance;
@@ -36,7 +36,7 @@ export function rowLimits(skirt: Skirt, bands: readonly Band[], chosen: RibbonOp
     lowest: figure.length(chosen.lowest, 'ribbon.lowest'),
     highest:
       chosen.highest === undefined
-        ? usualHighest(length, bands, chosen, clearTop)
+        ? usualHighest(length, bands, chosen, mark, clearTop)
         : figure.length(chosen.highest, 'ribbon.highest'),
     hemStitching: figure.length(hem, 'ribbon.hemStitching', { hem: skirt.hemAllowance }),
     clearTop,
@@ -47,10 +47,13 @@ function usualHighest(
   length: Figure<Mm>,
   bands: readonly Band[],
   chosen: RibbonOptions,
+  mark: Mm,
   clearTop: Figure<Mm>,
 ): Figure<Mm> {
   const ribbon = bands.flat().reduce((sum, { width }) => sum + width, 0);
-  const roomy = mm(chosen.lowest + ribbon + USUAL_LEAST_GAP * Math.max(0, bands.length - 1));
+  // From the mark that the lowest row will lie on: a zone measured from below it could be too small for one row.
+  const lowest = roundTo(chosen.lowest, mark, 'up');
+  const roomy = mm(lowest + ribbon + USUAL_LEAST_GAP * Math.max(0, bands.length - 1));
   const wish = longest(mm(length.value * USUAL_SHARE), roomy);
   return figure.length(mm(Math.min(wish, clearTop.value)), 'ribbon.highestUsual', { length, clearTop });
 }

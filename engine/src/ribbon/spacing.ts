@@ -1,4 +1,4 @@
-import { mm, stepsIn, type Mm } from '../units/index.ts';
+import { mm, roundTo, stepsIn, type Mm } from '../units/index.ts';
 
 export interface SpacingWish {
   /** Height of each band, from the hem up. */
@@ -49,6 +49,13 @@ export function fitBands(wish: SpacingWish): Spaced | null {
   const lower = [mm(first * mark)];
   for (const each of pitch) lower.push(mm((lower.at(-1) ?? 0) + each * mark));
   return { lower, gaps: below.map((_, i) => mm(gapAt(i))) };
+}
+
+/** Least room, from the lower limit up, in which `fitBands` finds place for all: each band waits for the next mark. */
+export function roomNeeded(heights: readonly Mm[], lowest: Mm, mark: Mm): Mm {
+  const below = heights.slice(0, -1).map((height) => roundTo(height, mark, 'up'));
+  const waits = roundTo(lowest, mark, 'up') - lowest;
+  return mm(below.reduce((sum, each) => sum + each, waits + (heights.at(-1) ?? 0)));
 }
 
 const behind = (ideal: readonly number[], gapAt: (i: number) => number, i: number): number =>

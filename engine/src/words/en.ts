@@ -79,8 +79,14 @@ export const en: Catalogue = {
       '({need} room to walk + {edges} × {seam} seam allowance) ÷ {layers} layers',
     ],
     'skirt.hemStrideUnknown': 'room to walk, not worked out',
-    'skirt.casingEnd': ['at the top edge', '{quarter} waist mark, leaned by the slope of the side'],
-    'skirt.hemEnd': ['at the trimmed hem edge', '{quarter} hem mark, leaned by the slope of the side'],
+    'skirt.widerEnd': [
+      'at the raw edge',
+      '{quarter} mark + {flare} flare × {depth} turned ÷ {length} length',
+    ],
+    'skirt.narrowerEnd': [
+      'at the raw edge',
+      '{quarter} mark − {flare} flare × {depth} turned ÷ {length} length',
+    ],
     'skirt.cutLength': [
       'length to cut',
       '{length} finished + {casing} casing + {hem} hem + {margin} to straighten',
@@ -174,6 +180,7 @@ export const en: Catalogue = {
     'ribbon.tucks': ['tucks', '{takeUp} ÷ {tuck}, rounded up'],
     'ribbon.easeLimit': 'eases with steam and care',
     'ribbon.room': ['room for rows', '{highest} − {lowest}'],
+    'ribbon.roomNone': 'no room for rows',
     'ribbon.roomNeeded': 'ribbon widths together',
     'ribbon.hemStitching': 'least that clears the hem stitching',
     'ribbon.clearance': 'kept clear below the casing',
@@ -211,6 +218,7 @@ export const en: Catalogue = {
     'cloth.headToTail': ['length of cloth', '{width} panel width + {more} × {step}, head to tail'],
     'cloth.nest': 'next panel further along by',
     'cloth.leftWidth': ['left beside the panels', '{usable} − {used}'],
+    'cloth.nothingLeft': 'nothing left beside the panels',
     'cloth.leftLength': 'length of what is left',
     'cloth.across': 'taken across the cloth',
     'cloth.have': 'cloth you have',

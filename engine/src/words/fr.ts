@@ -92,10 +92,13 @@ export const fr: Catalogue = {
       '({need} pour marcher + {edges} × {seam} de couture) ÷ {layers} épaisseurs',
     ],
     'skirt.hemStrideUnknown': 'place pour marcher, non calculée',
-    'skirt.casingEnd': ['au bord du haut', '{quarter} au repère de taille, décalé selon la pente du côté'],
-    'skirt.hemEnd': [
-      'au bord d’ourlet égalisé',
-      '{quarter} au repère d’ourlet, décalé selon la pente du côté',
+    'skirt.widerEnd': [
+      'au bord vif',
+      'repère {quarter} + {flare} d’évasement × {depth} rabattus ÷ {length} de longueur',
+    ],
+    'skirt.narrowerEnd': [
+      'au bord vif',
+      'repère {quarter} − {flare} d’évasement × {depth} rabattus ÷ {length} de longueur',
     ],
     'skirt.cutLength': [
       'longueur à couper',
@@ -220,6 +223,7 @@ export const fr: Catalogue = {
     'ribbon.tucks': ['petits plis', '{takeUp} ÷ {tuck}, arrondi au-dessus'],
     'ribbon.easeLimit': 'se résorbe à la vapeur, avec soin',
     'ribbon.room': ['place pour les rangs', '{highest} − {lowest}'],
+    'ribbon.roomNone': 'pas de place pour des rangs',
     'ribbon.roomNeeded': 'largeurs de ruban additionnées',
     'ribbon.hemStitching': 'minimum pour dégager la piqûre de l’ourlet',
     'ribbon.clearance': 'à laisser libre sous la coulisse',
@@ -263,6 +267,7 @@ export const fr: Catalogue = {
     'cloth.headToTail': ['longueur de tissu', '{width} de largeur de panneau + {more} × {step}, tête-bêche'],
     'cloth.nest': 'décalage du panneau suivant',
     'cloth.leftWidth': ['reste à côté des panneaux', '{usable} − {used}'],
+    'cloth.nothingLeft': 'rien ne reste à côté des panneaux',
     'cloth.leftLength': 'longueur du reste',
     'cloth.across': 'pris dans la laize',
     'cloth.have': 'tissu que vous avez',

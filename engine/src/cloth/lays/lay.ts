@@ -86,10 +86,7 @@ export function finishLay(laid: Laid, fabric: Fabric): Lay {
     clothBefore,
     toBuy: toBuy(clothBefore, fabric),
     left: {
-      across: figure.length(mm(Math.max(0, usable.value - laid.used)), 'cloth.leftWidth', {
-        usable,
-        used: figure.length(laid.used, 'cloth.across'),
-      }),
+      across: leftAcross(usable, laid.used),
       along: figure.length(clothAfter.value, 'cloth.leftLength'),
     },
     printOnItsSide: laid.printOnItsSide,
@@ -97,4 +94,10 @@ export function finishLay(laid: Laid, fabric: Fabric): Lay {
     table: laid.table,
     notices,
   };
+}
+
+function leftAcross(usable: Figure<Mm>, taken: Mm): Figure<Mm> {
+  if (usable.value <= taken) return figure.length(mm(0), 'cloth.nothingLeft');
+  const used = figure.length(taken, 'cloth.across');
+  return figure.length(mm(usable.value - taken), 'cloth.leftWidth', { usable, used });
 }

@@ -71,7 +71,17 @@ export const flared: Cut<FlaredOptions> = {
       kind: flared.kind,
       marking: 'at the fold',
       panels: frontAndBack(shape),
-      marks: marksOf(context, top, quarter, cut, measures, flare, curved),
+      marks: marksOf({
+        context,
+        top,
+        hem: quarter,
+        cut,
+        flare,
+        length,
+        casing: topAllowance,
+        hemAllowance: hem,
+        curved,
+      }),
       hang: hang.hang,
       sideSeams: 2,
       sideSeamAllowance: seam,
@@ -156,28 +166,42 @@ function strideQuarter({ stride, body }: DraftContext, seam: Figure<Mm>): Figure
   });
 }
 
-function marksOf(
-  context: DraftContext,
-  top: Figure<Mm>,
-  hem: Figure<Mm>,
-  cut: Figure<Mm>,
-  s: { readonly length: Mm; readonly topAllowance: Mm; readonly hemAllowance: Mm },
-  flare: Figure<Mm>,
-  curved: boolean,
-): Marks {
-  // Mirrored over its fold, the raw edge is as wide as the skirt where it lands. On a ring the sides are
-  // radii and simply run on: the raw edge is narrower at the top and wider at the hem.
-  const lean = (depth: Mm): number => (flare.value * depth) / s.length;
-  const side = curved ? -1 : 1;
-  const end = (code: 'skirt.casingEnd' | 'skirt.hemEnd', quarter: Figure<Mm>, depth: Mm, sign: number) => {
-    const exact = mm(quarter.value + sign * lean(depth));
-    return figure.length(roundTo(exact, context.mark, 'nearest'), code, { quarter }, { exact });
+interface MarksInput {
+  readonly context: DraftContext;
+  readonly top: Figure<Mm>;
+  readonly hem: Figure<Mm>;
+  readonly cut: Figure<Mm>;
+  readonly flare: Figure<Mm>;
+  readonly length: Figure<Mm>;
+  readonly casing: Figure<Mm>;
+  readonly hemAllowance: Figure<Mm>;
+  readonly curved: boolean;
+}
+
+/**
+ * Mirrored over its fold, the raw edge of a straight panel is as wide as the skirt where it lands. On a ring
+ * the sides are radii and simply run on: the raw edge is narrower at the top and wider at the hem.
+ */
+function marksOf({ context, top, hem, cut, flare, length, casing, hemAllowance, curved }: MarksInput): Marks {
+  const end = (
+    code: 'skirt.widerEnd' | 'skirt.narrowerEnd',
+    quarter: Figure<Mm>,
+    depth: Figure<Mm>,
+  ): Figure<Mm> => {
+    const lean = (flare.value * depth.value) / length.value;
+    const exact = mm(code === 'skirt.widerEnd' ? quarter.value + lean : quarter.value - lean);
+    return figure.length(
+      roundTo(exact, context.mark, 'nearest'),
+      code,
+      { quarter, flare, depth, length },
+      { exact },
+    );
   };
   return {
     waistQuarter: top,
     hemQuarter: hem,
     cutLength: cut,
-    casingEnd: end('skirt.casingEnd', top, s.topAllowance, side),
-    hemEnd: end('skirt.hemEnd', hem, s.hemAllowance, -side),
+    casingEnd: end(curved ? 'skirt.narrowerEnd' : 'skirt.widerEnd', top, casing),
+    hemEnd: end(curved ? 'skirt.widerEnd' : 'skirt.narrowerEnd', hem, hemAllowance),
   };
 }

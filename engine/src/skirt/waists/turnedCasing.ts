@@ -81,10 +81,12 @@ function stretchNotices(context: DraftContext, chosen: TurnedCasingOptions, cut:
   const most = chosen.mostStretch;
   if (stretch.value <= most) return [];
   // Length that would stretch just far enough.
+  const exact = mm(hip.value / most + chosen.join);
   const enough = figure.length(
-    roundTo(mm(hip.value / most + chosen.join), context.mark, 'up'),
+    roundTo(exact, context.mark, 'up'),
     'waist.elasticAsked',
     { hip, most: figure.ratio(most, 'waist.stretchLimit'), join },
+    { exact },
   );
   return [caution('waist.elasticOverstretched', { cut, hip, stretch, enough })];
 }

@@ -48,7 +48,8 @@ const bend = (x: number, from: number, to: number, side: 1 | -1): Path => [
 export function layersSeen(folding: Folding, left: number, right: number, top: number): Mark[] {
   const y = (layer: number): number => top + layer * BETWEEN_LAYERS;
   const x = (layer: number): number => right + (ENDS[layer] ?? 0);
-  const ends = (layers: readonly number[]): Mark[] => layers.map((layer) => frayed(x(layer) + 0.3, y(layer), 1));
+  const ends = (layers: readonly number[]): Mark[] =>
+    layers.map((layer) => frayed(x(layer) + 0.3, y(layer), 1));
   const folded = (upper: number, lower: number): Path => [
     ...level(y(upper), x(upper), left),
     ...bend(left, y(upper), y(lower), -1),
@@ -73,6 +74,10 @@ export function layersSeen(folding: Folding, left: number, right: number, top: n
     case 'once':
       return [...edgeOn(folded(0, 1)), ...ends([0, 1])];
     case 'open':
-      return [...edgeOn(level(y(0), left, right)), frayed(right + 0.3, y(0), 1), frayed(left - 0.3, y(0), -1)];
+      return [
+        ...edgeOn(level(y(0), left, right)),
+        frayed(right + 0.3, y(0), 1),
+        frayed(left - 0.3, y(0), -1),
+      ];
   }
 }

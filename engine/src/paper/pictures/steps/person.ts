@@ -37,9 +37,12 @@ export function person({ plan }: Scene, x: number, floor: number, height: number
   const halves = ([-1, 1] as const).flatMap((side) => bodyLines(at(side), halfWaist, halfHip, out));
   return {
     marks: [
-      area(oval(x, crown + 0.064 * height, 0.04 * height, 0.062 * height), { fill: inks.paper, width: mm(0.4) }),
+      area(oval(x, crown + 0.064 * height, 0.04 * height, 0.062 * height), {
+        fill: inks.paper,
+        width: mm(0.4),
+      }),
       stroke(halves, { width: mm(0.4) }),
-      stroke(polyline([point(x - 0.3 * height, floor), point(x + 0.3 * height, floor)]), {
+      stroke(polyline([point(x - 0.22 * height, floor), point(x + 0.22 * height, floor)]), {
         width: mm(0.25),
         stroke: inks.grey,
       }),

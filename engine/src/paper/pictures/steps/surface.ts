@@ -79,7 +79,7 @@ export function edgeOn(path: Path, fill: string = inks.wash): Mark[] {
 /** Threads that hang from a raw end of cloth seen from its edge; `way` is −1 to the left, 1 to the right. */
 export function frayed(x: number, y: number, way: number): Mark {
   return stroke(
-    [-0.5, 0, 0.5].map((dy) => polyline([point(x, y + dy), point(x + way * 1.5, y + dy * 2.2)])),
+    [-0.5, 0, 0.5].map((dy) => polyline([point(x, y + dy), point(x + way * 2.2, y + dy * 2.4)])),
     { width: mm(0.2) },
   );
 }

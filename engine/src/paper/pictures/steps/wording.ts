@@ -55,6 +55,16 @@ export function note(at: Point, text: string, look: NoteLook = {}): Mark[] {
   );
 }
 
+/** A quantity: what it is called, and below it its number. `at` lies between the two. */
+export function named(at: Point, name: string, value: string, look: NoteLook = {}): Mark[] {
+  const size = look.size ?? EM;
+  const tall = lines(name, look.room ?? Infinity, size).length * size * LEADING;
+  return [
+    ...note(point(at.x, at.y - tall / 2), name, { ...look, ink: look.ink ?? inks.grey }),
+    ...note(point(at.x, at.y + (size * LEADING) / 2), value, { ...look, bold: true, ink: inks.ink }),
+  ];
+}
+
 /** A measure with its heads; `offset` as in `dimension`. */
 export const measured = (from: Point, to: Point, text: string, offset: number): Mark =>
   dimension({ from, to, text, offset: mm(offset), size: EM, ink: inks.ink });

@@ -12,6 +12,8 @@ export interface Worn {
   /** Middle of the top edge. */
   readonly x: number;
   readonly top: number;
+  /** Most room on each side of the middle. */
+  readonly widest: number;
 }
 
 /** A skirt seen from the front, gathered on its elastic. */
@@ -31,15 +33,15 @@ const BREADTH = 0.36;
 const SAG = 0.05;
 const ACROSS = Array.from({ length: 25 }, (_, i) => -1 + i / 12);
 
-export function wornSkirt(scene: Scene, { scale, x, top }: Worn): WornSkirt {
+export function wornSkirt(scene: Scene, { scale, x, top, widest }: Worn): WornSkirt {
   const { skirt, body, ribbons } = scene.plan;
   const length = skirt.finishedLength.value * scale;
-  const halfTop = (body.waist.value * BREADTH * scale) / 2;
-  const halfHem = within(halfTop * 1.1, (skirt.hemRound.value * BREADTH * scale) / 2, Math.max(halfTop * 1.1, length * 0.72));
+  const halfTop = Math.min(widest, (body.waist.value * BREADTH * scale) / 2);
+  const most = Math.min(widest, Math.max(halfTop * 1.1, length * 0.72));
+  const halfHem = within(Math.min(most, halfTop * 1.1), (skirt.hemRound.value * BREADTH * scale) / 2, most);
   const half = (y: number): number =>
     halfTop + (halfHem - halfTop) * Math.pow(within(0, y / length, 1), 0.75);
-  const on = (t: number, y: number): Point =>
-    point(x + t * half(y), top + y + SAG * y * (1 - t * t));
+  const on = (t: number, y: number): Point => point(x + t * half(y), top + y + SAG * y * (1 - t * t));
   const round = (y: number): Point[] => ACROSS.map((t) => on(t, y));
   const side = (t: number): Point[] => ACROSS.map((each) => on(t, ((each + 1) / 2) * length));
   const outline = polyline([...side(1), ...round(length).toReversed(), ...side(-1).toReversed()], {

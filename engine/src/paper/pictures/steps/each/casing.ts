@@ -20,7 +20,9 @@ export const casing: Draw = (scene) => {
   const x = 14;
   const inner = FOLD + size;
   const elastic = plan.skirt.waist.elastic;
-  const wide = elastic ? within(3, (elastic.width.value / Math.max(1, depth?.value ?? 1)) * size, size - 3.4) : 0;
+  const wide = elastic
+    ? within(3, (elastic.width.value / Math.max(1, depth?.value ?? 1)) * size, size - 3.4)
+    : 0;
   const marks: Mark[] = [
     ...turnedEdge({ x, fold: FOLD, end: 56, depth: size, under, apart: 6.6 }),
     ...throughAll(x, x + 6.6, inner - 1.6),
@@ -48,7 +50,9 @@ function inside(scene: Scene, size: number): Mark[] {
     stroke(lineTo([seam, FOLD], [seam, inner]), thinLine),
     ...stitches(lineTo([left, line], [from, line])),
     ...stitches(lineTo([to, line], [right, line])),
-    stroke([lineTo([from, line - 1], [from, line + 1]), lineTo([to, line - 1], [to, line + 1])], { width: mm(0.7) }),
+    stroke([lineTo([from, line - 1], [from, line + 1]), lineTo([to, line - 1], [to, line + 1])], {
+      width: mm(0.7),
+    }),
     ...(opening ? [measured(point(from, inner), point(to, inner), scene.speaker.value(opening), 4)] : []),
   ];
 }

@@ -52,7 +52,12 @@ function detail(scene: Scene): Mark[] {
       band(scene, i, 73, y - up, 84, y),
       stroke(lineTo([54.6, y], [84, y]), { ...chalkLine, width: mm(0.5) }),
       dot(point(61.4, y), mm(0.7)),
-      measured(point(63.5 + i * 5.2, EDGE), point(63.5 + i * 5.2, y), scene.speaker.value(row.fromRawEdge), 0),
+      measured(
+        point(63.5 + i * 5.2, EDGE),
+        point(63.5 + i * 5.2, y),
+        scene.speaker.value(row.fromRawEdge),
+        0,
+      ),
     ]),
   ];
 }

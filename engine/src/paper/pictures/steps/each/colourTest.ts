@@ -11,7 +11,10 @@ import { basin, drop, rag } from '../tools/index.ts';
 /** A wet white rag is dabbed on cloth and ribbon; what it takes up tells which is washed by itself. */
 export const colourTest: Draw = (scene) => {
   const stain = area(
-    curve([point(63, 33.4), point(67, 32.4), point(70, 34.2), point(69.6, 37), point(66, 38), point(62.4, 36.6)], true),
+    curve(
+      [point(63, 33.4), point(67, 32.4), point(70, 34.2), point(69.6, 37), point(66, 38), point(62.4, 36.6)],
+      true,
+    ),
     { ...ribbonLook(scene, 0), width: mm(0.2) },
   );
   const marks: Mark[] = [

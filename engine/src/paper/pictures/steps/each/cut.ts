@@ -1,15 +1,13 @@
 import { boundsOf, point } from '../../../../geometry/index.ts';
 import { mm } from '../../../../units/index.ts';
-import { inks, straight, stroke, type Mark } from '../../../drawing/index.ts';
-import { thinLine } from '../../cloth.ts';
+import { inks, stroke, type Mark } from '../../../drawing/index.ts';
 import { foldedPanel } from '../foldedPanel.ts';
 import { BETWEEN_LAYERS, foldingOf, layersOf, layersSeen } from '../layers.ts';
 import { lineTo } from '../lines.ts';
 import { shapeOf } from '../panel.ts';
-import type { Draw } from '../picture.ts';
+import type { Draw, Scene } from '../picture.ts';
 import { movement } from '../signs.ts';
-import { frayed } from '../surface.ts';
-import { tableView } from '../table.ts';
+import { bareTable } from '../table.ts';
 import { pin, shears } from '../tools/index.ts';
 import { note } from '../wording.ts';
 
@@ -18,70 +16,81 @@ export const cut: Draw = (scene) =>
   scene.plan.skirt.marking === 'straight widths' ? widths(scene) : throughLayers(scene);
 
 const throughLayers: Draw = (scene) => {
-  const shape = shapeOf(scene);
   const { skirt } = scene.plan;
-  const folded = foldedPanel(scene, { left: 5, top: 4, width: 34, height: 55 });
+  const folded = foldedPanel(scene, { left: 6, top: 4, width: 38, height: 55 });
   const { left, top, height } = folded.fitted.box;
   const waist = folded.side(skirt.marks.waistQuarter.value, 0);
-  const hem = folded.side(skirt.marks.hemQuarter.value, shape.length);
+  const hem = folded.side(skirt.marks.hemQuarter.value, shapeOf(scene).length);
   const on = (t: number) => point(waist.x + (hem.x - waist.x) * t, waist.y + (hem.y - waist.y) * t);
   const lean = (Math.atan2(waist.y - hem.y, waist.x - hem.x) * 180) / Math.PI;
-  const pins = [0.08, 0.36, 0.64, 0.92].map((t) => {
-    const at = on(t);
-    return pin({ x: at.x - 2.4, y: at.y, turn: lean, scale: 0.8 });
-  });
-  const folding = foldingOf(scene);
-  const layers = layersOf[folding];
-  const edge = 16;
-  const bottom = edge + (layers - 1) * BETWEEN_LAYERS;
-  const [from, to] = [51, 70];
-  const slit: Mark[] =
-    folding === 'twice'
-      ? [
-          shears({ x: to + 4.6, y: bottom - BETWEEN_LAYERS / 2, turn: 180, scale: 0.8 }),
-          ...movement(lineTo([60.5, bottom + 5], [60.5, bottom + 11])),
-          ...slitEdge(from, to, bottom + 16),
-        ]
-      : [];
   const marks: Mark[] = [
     ...folded.ground,
     folded.cutLine,
-    ...pins,
-    ...[0.2, 0.5, 0.8].map((t) => pin({ x: left + 3, y: top + height * t, turn: -90, scale: 0.8 })),
-    shears({ x: on(0.5).x, y: on(0.5).y, turn: lean }),
+    ...[0.28, 0.62, 0.94].map((t) => pin({ x: on(t).x - 4.4, y: on(t).y, turn: lean })),
+    ...[0.28, 0.58, 0.9].map((t) => pin({ x: left + 4, y: top + height * t, turn: -90 })),
     stroke(lineTo([hem.x, hem.y], [on(0.5).x, on(0.5).y]), { width: mm(0.8) }),
-    ...layersSeen(folding, from, to, edge),
-    ...slit,
-    ...note(point(60.5, 9), scene.speaker.text(scene.speaker.words.papers.layers, { layers }), { ink: inks.grey }),
+    shears({ x: on(0.5).x, y: on(0.5).y, turn: lean }),
+    ...(foldingOf(scene) === 'twice' ? slit(scene) : seenFromEdge(scene, 28)),
   ];
   return { height: 62, marks };
 };
 
-/** The same layers once the fold at the side is slit: two panels, each with its own fold at the centre. */
-function slitEdge(left: number, right: number, top: number): Mark[] {
-  const ends = [0, 1, 2, 3].map((layer) => frayed(right + 0.3, top + layer * BETWEEN_LAYERS, 1));
-  return [...layersSeen('fold on fold', left, right - 3.2, top).slice(0, 4), ...ends.slice(0, 0), straightEnd(right, top)];
-}
+const FROM = 50;
+const TO = 64;
 
-const straightEnd = (x: number, top: number): Mark =>
-  straight(point(x + 2.5, top - 1), point(x + 2.5, top + 3 * BETWEEN_LAYERS + 1), { ...thinLine, dash: 'hidden' });
+const layersWords = ({ speaker }: Scene, layers: number, y: number): Mark[] =>
+  note(point((FROM + TO) / 2, y), speaker.text(speaker.words.papers.layers, { layers }), { ink: inks.grey });
+
+const seenFromEdge = (scene: Scene, top: number): Mark[] => [
+  ...layersWords(scene, layersOf[foldingOf(scene)], top - 5),
+  ...layersSeen(foldingOf(scene), FROM + 2, TO + 10, top),
+];
+
+/** From the edge: the one fold among the ends at the side is slit, and there are two panels, one in the other. */
+function slit(scene: Scene): Mark[] {
+  const top = 15;
+  const crease = top + 2.5 * BETWEEN_LAYERS;
+  return [
+    ...layersWords(scene, layersOf.twice, top - 5),
+    ...layersSeen('twice', FROM, TO, top),
+    shears({ x: TO + 4.2, y: crease, turn: 180, scale: 0.85 }),
+    ...movement(lineTo([57, top + 12], [57, top + 18])),
+    ...layersSeen('slit', FROM, TO, top + 23),
+  ];
+}
 
 /** Straight widths are cut, or torn, one after the other from selvage to selvage. */
 const widths: Draw = (scene) => {
   const lay = scene.plan.cloth.chosen;
-  const { marks, fitted } = tableView(scene, lay, { left: 14, top: 8, width: 58, height: 32 });
+  const { marks, fitted } = bareTable(lay, { left: 6, top: 20, width: 74, height: 36 });
+  const { top, height } = fitted.box;
   const [piece] = lay.table.pieces;
   const bounds = boundsOf(piece ? fitted.path(piece.outline) : []);
-  const middle = fitted.box.top + fitted.box.height * 0.42;
+  const alongBolt = Math.abs(bounds.width / fitted.scale - scene.plan.skirt.marks.cutLength.value) < 1;
+  const line = alongBolt ? bounds.right : bounds.left;
+  const pins = lay.table.layers > 1 ? [0.3, 0.7].map((t) => pin({ x: line - 10, y: top + height * t })) : [];
+  const tools = alongBolt
+    ? [
+        stroke(lineTo([line, top], [line, top + 8]), { width: mm(0.9) }),
+        ...pins,
+        shears({ x: line, y: top + 7, turn: 90 }),
+      ]
+    : [
+        stroke(lineTo([line, bounds.bottom], [line + 12, bounds.bottom]), { width: mm(0.9) }),
+        shears({ x: line + 12, y: bounds.bottom }),
+      ];
   return {
-    height: fitted.box.top + fitted.box.height + 10,
+    height: top + height + 5,
     marks: [
       ...marks,
-      stroke(lineTo([bounds.right, fitted.box.top], [bounds.right, middle - 7]), { width: mm(0.8) }),
+      ...tools,
       ...(lay.table.layers > 1
-        ? [0.25, 0.7].map((t) => pin({ x: bounds.right - 9, y: fitted.box.top + fitted.box.height * t }))
+        ? note(
+            point(70, 12),
+            scene.speaker.text(scene.speaker.words.papers.layers, { layers: lay.table.layers }),
+            { ink: inks.grey },
+          )
         : []),
-      shears({ x: bounds.right, y: middle, turn: 90 }),
     ],
   };
 };

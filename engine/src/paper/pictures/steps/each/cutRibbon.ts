@@ -56,20 +56,24 @@ function ends(scene: Scene, top: number): Mark[] {
   const sealed = stroke(lineTo([46.2, y], [46.2, y + 9]), { width: mm(1.3) });
   switch (kept) {
     case 'sealant':
+      return [cutEnd, sealed, bottle({ x: 52, y: y + 1, turn: 35 }), drop({ x: 48.6, y: y + 3.4 })];
+    case 'flame':
       return [
         cutEnd,
         sealed,
-        bottle({ x: 52, y: y + 1, turn: 35 }),
-        drop({ x: 48.6, y: y + 3.4 }),
+        flame({ x: 57, y: y + 8, scale: 1.2 }),
+        rectangle(55.4, y + 8, 3.2, 5.6, { fill: inks.paper, width: mm(0.35) }),
       ];
-    case 'flame':
-      return [cutEnd, sealed, flame({ x: 57, y: y + 8, scale: 1.2 }), rectangle(55.4, y + 8, 3.2, 5.6, { fill: inks.paper, width: mm(0.35) })];
     case 'none':
       return [
         cutEnd,
         stroke(
           [0.8, 2.4, 4, 5.6, 7.2, 8.4].map((dy, i) =>
-            curve([point(46, y + dy), point(48, y + dy + (i % 2 ? 0.5 : -0.5)), point(50 + (i % 3), y + dy + 0.2)]),
+            curve([
+              point(46, y + dy),
+              point(48, y + dy + (i % 2 ? 0.5 : -0.5)),
+              point(50 + (i % 3), y + dy + 0.2),
+            ]),
           ),
           { width: mm(0.25) },
         ),

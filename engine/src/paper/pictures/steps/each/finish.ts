@@ -1,8 +1,8 @@
 import { point } from '../../../../geometry/index.ts';
-import { inks, straight, type Mark } from '../../../drawing/index.ts';
+import { straight, type Mark } from '../../../drawing/index.ts';
 import { thinLine } from '../../cloth.ts';
 import type { Draw } from '../picture.ts';
-import { measured, note } from '../wording.ts';
+import { measured, named } from '../wording.ts';
 import { wornSkirt } from '../worn.ts';
 
 const TOP = 6;
@@ -12,7 +12,7 @@ export const finish: Draw = (scene) => {
   const { speaker, plan } = scene;
   const { skirt } = plan;
   const scale = 48 / skirt.finishedLength.value;
-  const worn = wornSkirt(scene, { scale: Math.min(scale, 0.16), x: 40, top: TOP });
+  const worn = wornSkirt(scene, { scale: Math.min(scale, 0.16), x: 40, top: TOP, widest: 34 });
   const right = 40 + worn.halfHem;
   const side = Math.min(76, right + 5);
   const marks: Mark[] = [
@@ -20,10 +20,9 @@ export const finish: Draw = (scene) => {
     straight(point(40 + worn.halfTop + 1, TOP), point(side + 1.4, TOP), thinLine),
     straight(point(right + 1, worn.bottom), point(side + 1.4, worn.bottom), thinLine),
     measured(point(side, TOP), point(side, worn.bottom), speaker.value(skirt.finishedLength), 0),
-    ...note(point(40, worn.bottom + 7), `${speaker.name(skirt.hemRound)}: ${speaker.value(skirt.hemRound)}`, {
-      ink: inks.ink,
-      room: 80,
+    ...named(point(40, worn.bottom + 8.4), speaker.name(skirt.hemRound), speaker.value(skirt.hemRound), {
+      room: 76,
     }),
   ];
-  return { height: Math.max(50, worn.bottom + 10), marks };
+  return { height: Math.max(50, worn.bottom + 13), marks };
 };

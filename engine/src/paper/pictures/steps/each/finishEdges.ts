@@ -25,10 +25,23 @@ export const finishEdges: Draw = (scene) => {
     ...stitches(lineTo([4, SEAM], [82, SEAM])),
     ...finished,
     ...edgeOn(lineTo([8, y], [seam, y], [seam + 1.6, y + 5.4], [seam + 15, y + 5.4])),
-    ...edgeOn(lineTo([78, y], [seam + 2, y], [seam + 1.2, y + 1.6], [seam + 2.4, y + 2.7], [seam + 15, y + 2.7])),
+    ...edgeOn(
+      lineTo([78, y], [seam + 2, y], [seam + 1.2, y + 1.6], [seam + 2.4, y + 2.7], [seam + 15, y + 2.7]),
+    ),
     stroke(lineTo([seam + 0.4, y - 1.8], [seam + 0.4, y + 3.6]), { width: mm(0.5) }),
     dot(point(seam + 0.4, y - 1.8), mm(0.5)),
-    stroke([lineTo([seam + 14, y + 1.6], [seam + 16.4, y + 3], [seam + 14, y + 4.2], [seam + 16.4, y + 5.6], [seam + 14, y + 6.6])], { width: mm(0.3) }),
+    stroke(
+      [
+        lineTo(
+          [seam + 14, y + 1.6],
+          [seam + 16.4, y + 3],
+          [seam + 14, y + 4.2],
+          [seam + 16.4, y + 5.6],
+          [seam + 14, y + 6.6],
+        ),
+      ],
+      { width: mm(0.3) },
+    ),
     ...movement(lineTo([seam + 4, y + 11], [seam + 15, y + 11])),
     ...note(point(18, y + 6), words.panels.front, { ink: inks.grey }),
     ...note(point(72, y + 6), words.panels.back, { ink: inks.grey }),

@@ -82,7 +82,9 @@ function joined(scene: Scene): Joined[] {
   const shape = shapeOf(scene);
   const count = Math.min(MOST, scene.plan.skirt.panels.length);
   const outline = shape.edges.flatMap(({ finished }) => finished);
-  const right = shape.edges.find(({ name }) => name === 'right')?.finished ?? [line(point(0, 0), point(0, 1))];
+  const right = shape.edges.find(({ name }) => name === 'right')?.finished ?? [
+    line(point(0, 0), point(0, 1)),
+  ];
   const [first] = right;
   const top = first ? startOf(first) : point(0, 0);
   const bottom = first ? endOf(first) : point(0, 1);

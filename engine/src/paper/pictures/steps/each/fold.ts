@@ -23,43 +23,49 @@ const folds: Readonly<Record<LayKind, Draw>> = {
 
 const LEFT = 12;
 const RIGHT = 74;
-const UPPER = 13;
-const LOWER = 24;
+const DEEP = 11;
 const MIDDLE = (LEFT + RIGHT) / 2;
 
 /** The cloth right side up, with the line it is folded on and the way it goes: right sides come together. */
 function openCloth(scene: Scene, way: 'across' | 'along'): Mark[] {
   const cloth = spoken(scene, 'cloth');
+  const upper = topOf(way);
+  const lower = upper + DEEP;
+  const twice = scene.plan.cloth.chosen.kind === 'double fold';
   return [
-    ...patch('right', { left: LEFT, top: UPPER, right: RIGHT, bottom: LOWER, torn: [] }),
-    ...(way === 'along' ? foldedAlong() : foldedAcross(scene.plan.cloth.chosen.kind === 'double fold')),
-    ...(cloth ? [measured(point(LEFT, LOWER), point(RIGHT, LOWER), scene.speaker.value(cloth), 3)] : []),
+    ...patch('right', { left: LEFT, top: upper, right: RIGHT, bottom: lower, torn: [] }),
+    ...(way === 'along' ? foldedAlong(upper) : foldedAcross(upper, twice)),
+    ...(cloth ? [measured(point(LEFT, lower), point(RIGHT, lower), scene.speaker.value(cloth), 3)] : []),
   ];
 }
+
+/** Ends are carried over in a bow that wants room above. */
+const topOf = (way: 'across' | 'along'): number => (way === 'along' ? 4 : 13);
 
 const creases = (lines: Parameters<typeof stroke>[0]): Mark =>
   stroke(lines, { ...foldLine, stroke: inks.ink, width: mm(0.4) });
 
-const foldedAlong = (): Mark[] => [
-  creases(lineTo([LEFT, (UPPER + LOWER) / 2], [RIGHT, (UPPER + LOWER) / 2])),
-  ...bowed(point(MIDDLE - 3, UPPER + 0.8), point(MIDDLE - 3, LOWER - 0.8), 5),
+const foldedAlong = (upper: number): Mark[] => [
+  creases(lineTo([LEFT, upper + DEEP / 2], [RIGHT, upper + DEEP / 2])),
+  ...bowed(point(MIDDLE - 3, upper + 0.8), point(MIDDLE - 3, upper + DEEP - 0.8), 5),
 ];
 
 /** In half, end to end; and the double fold in half once more. */
-const foldedAcross = (twice: boolean): Mark[] => [
-  creases([
-    lineTo([MIDDLE, UPPER], [MIDDLE, LOWER]),
-    ...(twice ? [lineTo([(LEFT + MIDDLE) / 2, UPPER], [(LEFT + MIDDLE) / 2, LOWER])] : []),
-  ]),
-  ...bowed(point(RIGHT - 1, UPPER - 0.6), point(LEFT + 1, UPPER - 0.6), -9),
-  ...(twice
-    ? [
-        ...turn(MIDDLE + 10, 4.4, '1'),
-        ...bowed(point(MIDDLE - 1, UPPER - 0.6), point(LEFT + 3.4, UPPER - 0.6), -3.8),
-        ...turn(MIDDLE - 7, 9.6, '2'),
-      ]
-    : []),
-];
+function foldedAcross(upper: number, twice: boolean): Mark[] {
+  const level = upper - 0.6;
+  const crease = (x: number) => lineTo([x, upper - 1.6], [x, upper + DEEP + 1.6]);
+  return [
+    creases([crease(MIDDLE), ...(twice ? [crease((LEFT + MIDDLE) / 2)] : [])]),
+    ...bowed(point(RIGHT - 1, level), point(LEFT + 1, level), -9),
+    ...(twice
+      ? [
+          ...turn(MIDDLE + 10, level - 8, '1'),
+          ...bowed(point(MIDDLE - 1, level), point(LEFT + 3.4, level), -3.8),
+          ...turn(MIDDLE - 9, level - 3.4, '2'),
+        ]
+      : []),
+  ];
+}
 
 /** A corner of the folded stack, its layers seen from their edge, and what each of its sides is. */
 function stack(scene: Scene, top: number): Mark[] {
@@ -99,9 +105,14 @@ function stack(scene: Scene, top: number): Mark[] {
 function onTable(scene: Scene, way: 'across' | 'along' | null): Picture {
   const stacked = foldingOf(scene) === 'fold on fold';
   const open = way === null ? [] : openCloth(scene, way);
-  const top = way === null ? 7 : 37;
+  const top = way === null ? 7 : topOf(way) + 24;
   const deep = stacked ? (way === null ? 26 : 16) : way === null ? 40 : 22;
-  const { marks, fitted } = tableView(scene, scene.plan.cloth.chosen, { left: 17, top, width: 52, height: deep });
+  const { marks, fitted } = tableView(scene, scene.plan.cloth.chosen, {
+    left: 17,
+    top,
+    width: 52,
+    height: deep,
+  });
   const { left, width } = fitted.box;
   const under = fitted.box.top + fitted.box.height;
   const cloth = spoken(scene, 'cloth');

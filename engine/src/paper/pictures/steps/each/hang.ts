@@ -6,7 +6,7 @@ import { curve } from '../lines.ts';
 import { openPanel, shapeOf } from '../panel.ts';
 import { spoken, type Draw } from '../picture.ts';
 import { clip, clock, hanger, shears } from '../tools/index.ts';
-import { measured, note } from '../wording.ts';
+import { measured, named } from '../wording.ts';
 
 /** The panel hangs by its waist; where the slanting sides have dropped, the hem is trimmed level. */
 export const hang: Draw = (scene) => {
@@ -18,14 +18,20 @@ export const hang: Draw = (scene) => {
   const middle = left + width / 2;
   const half = Math.min(14, width / 3);
   const hours = spoken(scene, 'hours');
-  const trueLine = stroke(fitted.path(shape.edges.find(({ name }) => name === 'hem')?.finished ?? []), chalkLine);
+  const trueLine = stroke(
+    fitted.path(shape.edges.find(({ name }) => name === 'hem')?.finished ?? []),
+    chalkLine,
+  );
   const sides = [-1, 1].map((side) => {
     const at = (share: number, drop: number) => {
       const x = middle + side * (width / 2) * share;
       return point(x, bottom - sagAt(scene, share) * fitted.scale + drop);
     };
     return area(
-      [...curve([at(0.35, 0), at(0.6, 1.8), at(0.82, 3), at(0.97, 1)]), ...curve([at(0.97, 0), at(0.7, 0), at(0.35, 0)])],
+      [
+        ...curve([at(0.35, 0), at(0.6, 1.8), at(0.82, 3), at(0.97, 1)]),
+        ...curve([at(0.97, 0), at(0.7, 0), at(0.35, 0)]),
+      ],
       { fill: inks.wash, pattern: 'diagonal', width: mm(0.3) },
     );
   });
@@ -36,15 +42,15 @@ export const hang: Draw = (scene) => {
     hanger({ x: middle, y: top - 0.6 }, half + 3),
     clip({ x: middle - half, y: top + 2, turn: 90, scale: 0.8 }),
     clip({ x: middle + half, y: top + 2, turn: 90, scale: 0.8 }),
-    measured(fitted.at(point(0, 0)), fitted.at(point(0, shape.length)), speaker.value(scene.plan.skirt.finishedLength), 0),
+    measured(
+      fitted.at(point(0, 0)),
+      fitted.at(point(0, shape.length)),
+      speaker.value(scene.plan.skirt.finishedLength),
+      0,
+    ),
     shears({ x: left + width + 3, y: bottom - 2, turn: 195, scale: 0.9 }),
     clock({ x: 71, y: 15 }),
-    ...(hours
-      ? [
-          ...note(point(71, 26), speaker.value(hours), { bold: true }),
-          ...note(point(71, 31), speaker.name(hours), { ink: inks.grey, room: 26 }),
-        ]
-      : []),
+    ...(hours ? [...named(point(71, 32), speaker.name(hours), speaker.value(hours), { room: 27 })] : []),
   ];
   return { height: 60, marks };
 };

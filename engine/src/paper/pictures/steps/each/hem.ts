@@ -1,15 +1,15 @@
-import { point, type Path } from '../../../../geometry/index.ts';
+import { point, polyline, type Point } from '../../../../geometry/index.ts';
 import { mm } from '../../../../units/index.ts';
 import { inks, stroke, type Mark } from '../../../drawing/index.ts';
 import { thinLine } from '../../cloth.ts';
-import { curve, lineTo, stitches } from '../lines.ts';
+import { lineTo, stitches, wavy } from '../lines.ts';
 import { spoken, within, type Draw, type Scene } from '../picture.ts';
 import { throughAll, turnedEdge } from '../section.ts';
 import { cloth } from '../surface.ts';
 import { pin } from '../tools/index.ts';
 import { measured } from '../wording.ts';
 
-const FOLD = 50;
+const FOLD = 51;
 
 /** On the left the hem cut through: raw edge under, hem up, stitched by its inner fold. On the right as it looks inside. */
 export const hem: Draw = (scene) => {
@@ -17,7 +17,8 @@ export const hem: Draw = (scene) => {
   const depth = spoken(scene, 'depth');
   const turnUnder = spoken(scene, 'turnUnder');
   const size = within(9, (depth?.value ?? 12) * 1.9, 30);
-  const under = depth && turnUnder ? within(0, (turnUnder.value / Math.max(1, depth.value)) * size, size - 2) : 0;
+  const share = depth && turnUnder ? turnUnder.value / Math.max(1, depth.value) : 0;
+  const under = within(0, share * size, size - 2);
   const x = 14;
   const inner = FOLD - size;
   const marks: Mark[] = [
@@ -27,41 +28,44 @@ export const hem: Draw = (scene) => {
     ...(turnUnder && turnUnder.value > 0.1
       ? [measured(point(x - 1.2, inner), point(x - 1.2, inner + under), speaker.value(turnUnder), 3)]
       : []),
-    ...inside(scene, size),
+    ...inside(scene, Math.min(size, 24)),
   ];
   return { height: 58, marks };
 };
 
-/** The skirt inside out: its hem shows the right side of the cloth, pinned from the side seam on. */
-function inside(scene: Scene, size: number): Mark[] {
-  const bow = scene.plan.skirt.hang.shape === 'curved' ? 4 : 0;
-  const [left, right] = [38, 83];
-  const level = (y: number): Path =>
-    bow === 0
-      ? lineTo([left, y], [right, y])
-      : curve([left, 49, 60.5, 72, right].map((px) => point(px, y - bow * Math.pow((px - 60.5) / 22.5, 2))));
-  const back = (path: Path): Path =>
-    path.toReversed().map((each) => (each.kind === 'line' ? { ...each, from: each.to, to: each.from } : each));
-  const close = (upper: Path, lower: Path): Path => {
-    const [a, b] = [upper.at(-1), lower.at(-1)];
-    const [c, d] = [upper[0], lower[0]];
-    if (a?.kind !== 'line' || b?.kind !== 'line' || c?.kind !== 'line' || d?.kind !== 'line') return [];
-    return [...upper, ...lineTo([a.to.x, a.to.y], [b.to.x, b.to.y]), ...back(lower), ...lineTo([d.from.x, d.from.y], [c.from.x, c.from.y])];
-  };
-  const band = Math.min(size, 22);
-  const innerFold = level(FOLD - band);
-  const seam = 54;
+const LEFT = 36;
+const RIGHT = 83;
+const SEAM = 53;
+const TOP = 6;
+const ACROSS = Array.from({ length: 13 }, (_, i) => LEFT + ((RIGHT - LEFT) * i) / 12);
+
+/** The skirt inside out: the turned hem shows the right side of the cloth, pinned from the side seam on. */
+function inside(scene: Scene, depth: number): Mark[] {
+  const curved = scene.plan.skirt.hang.shape === 'curved';
+  const middle = (LEFT + RIGHT) / 2;
+  const bow = (x: number): number => (curved ? 4 * Math.pow((2 * (x - middle)) / (RIGHT - LEFT), 2) : 0);
+  const level = (y: number): Point[] => ACROSS.map((x) => point(x, y - bow(x)));
+  const inner = FOLD - depth;
+  const ends = (x: number, from: number, to: number) => wavy(lineTo([x, from], [x, to - bow(x)]), 0.6, 7);
+  const pins = curved ? [SEAM + 1.5, 61, 69, 77] : [SEAM + 1.5, 65, 77];
   return [
-    ...cloth('wrong', close(lineTo([left, 8], [right, 8]), level(FOLD)), { stroke: null }),
-    stroke(lineTo([seam, 8], [seam, FOLD - band]), { width: mm(0.4) }),
-    stroke(lineTo([seam + 3, 8], [seam + 3, FOLD - band]), thinLine),
-    ...cloth('right', close(innerFold, level(FOLD)), { stroke: null }),
-    stroke([innerFold, level(FOLD)], { width: mm(0.45) }),
-    stroke(lineTo([seam, FOLD - band], [seam, FOLD]), { ...thinLine, stroke: inks.grey }),
-    ...stitches(level(FOLD - band + 1.8)).slice(0, 1),
-    ...(bow > 0 ? [62, 70, 78] : [66, 77]).map((px) =>
-      pin({ x: px, y: FOLD - band - 4 - bow * Math.pow((px - 60.5) / 22.5, 2), turn: 90 }, 11, [3, 8]),
+    ...cloth(
+      'wrong',
+      polyline([point(LEFT, TOP), point(RIGHT, TOP), ...level(FOLD).toReversed()], { closed: true }),
+      { stroke: null },
     ),
-    pin({ x: seam + 1.5, y: FOLD - band - 4, turn: 90 }, 11, [3, 8]),
+    ...cloth('right', polyline([...level(inner), ...level(FOLD).toReversed()], { closed: true }), {
+      stroke: null,
+    }),
+    stroke([ends(LEFT, TOP, FOLD), ends(RIGHT, TOP, FOLD), wavy(lineTo([LEFT, TOP], [RIGHT, TOP]), 0.6, 7)], {
+      stroke: inks.rule,
+      width: mm(0.25),
+    }),
+    stroke([polyline(level(inner)), polyline(level(FOLD))], { width: mm(0.45) }),
+    stroke(lineTo([SEAM, TOP], [SEAM, inner - bow(SEAM)]), { width: mm(0.4) }),
+    stroke(lineTo([SEAM + 3, TOP], [SEAM + 3, inner - bow(SEAM)]), thinLine),
+    stroke(lineTo([SEAM, inner - bow(SEAM)], [SEAM, FOLD - bow(SEAM)]), thinLine),
+    ...stitches(polyline(level(inner + 1.8))),
+    ...pins.map((x) => pin({ x, y: inner - 4 - bow(x), turn: 90 }, 11, [3, 8])),
   ];
 }

@@ -35,7 +35,9 @@ function extra(scene: Scene): Mark[] {
   const { speaker, plan } = scene;
   return [
     measured(point(SIDE - over, UPPER), point(SIDE, UPPER), '', -4),
-    ...note(point(Math.max(7.5, SIDE - over / 2), UPPER - 7), speaker.value(plan.ribbons.overhang), { bold: true }),
+    ...note(point(Math.max(7.5, SIDE - over / 2), UPPER - 7), speaker.value(plan.ribbons.overhang), {
+      bold: true,
+    }),
   ];
 }
 
@@ -57,7 +59,9 @@ const pins: Draw = (scene) => {
 
 /** Where the pin dips into the cloth: beyond both edges of the ribbon. */
 const entries = (x: number): Mark[] =>
-  [UPPER - 1.6, LOWER + 1.6].map((y) => circle(point(x, y), mm(0.6), { fill: inks.ink, stroke: inks.paper, width: mm(0.3) }));
+  [UPPER - 1.6, LOWER + 1.6].map((y) =>
+    circle(point(x, y), mm(0.6), { fill: inks.ink, stroke: inks.paper, width: mm(0.3) }),
+  );
 
 const wrongPin = (scene: Scene): Mark[] => [
   ...patch('right', { left: 30, top: 45, right: 60, bottom: 60, torn: ['left', 'right', 'top', 'bottom'] }),
@@ -88,19 +92,25 @@ const glue: Draw = (scene) => {
 /** What is still to be laid, rolled up at the end of what lies. */
 const roll = (scene: Scene, x: number): Mark[] => [
   band(scene, 0, x - 1, UPPER - 1, x + 5.5, LOWER + 1),
-  stroke([lineTo([x + 1, UPPER - 1], [x + 1, LOWER + 1]), lineTo([x + 3.2, UPPER - 1], [x + 3.2, LOWER + 1])], {
-    width: mm(0.9),
-    stroke: inks.paper,
-  }),
-  stroke([lineTo([x + 1, UPPER - 1], [x + 1, LOWER + 1]), lineTo([x + 3.2, UPPER - 1], [x + 3.2, LOWER + 1])], {
-    width: mm(0.35),
-  }),
+  stroke(
+    [lineTo([x + 1, UPPER - 1], [x + 1, LOWER + 1]), lineTo([x + 3.2, UPPER - 1], [x + 3.2, LOWER + 1])],
+    {
+      width: mm(0.9),
+      stroke: inks.paper,
+    },
+  ),
+  stroke(
+    [lineTo([x + 1, UPPER - 1], [x + 1, LOWER + 1]), lineTo([x + 3.2, UPPER - 1], [x + 3.2, LOWER + 1])],
+    {
+      width: mm(0.35),
+    },
+  ),
 ];
 
 const spray: Draw = (scene) => {
   const { speaker } = scene;
   const distance = spoken(scene, 'distance');
-  const mist = [-12, -6, 0, 6, 12].map((dx) => lineTo([58.4, 15], [34 + dx, 42]));
+  const mist = [-7, -3.5, 0, 3.5, 7].map((dx) => lineTo([57, 14], [38 + dx, 42]));
   const look = ribbonLook(scene, 0);
   const marks: Mark[] = [
     openWindow({ x: 17, y: 3 }),
@@ -111,8 +121,8 @@ const spray: Draw = (scene) => {
     stroke(lineTo([14, 44.4], [56, 44.4]), { width: mm(1.9) }),
     stroke(lineTo([14.4, 44.4], [55.6, 44.4]), { width: mm(1.2), stroke: look.fill ?? inks.paper }),
     stroke(mist, { dash: 'hidden', width: mm(0.4) }),
-    sprayCan({ x: 60, y: 13, turn: 30 }),
-    ...(distance ? [measured(point(59, 15), point(40, 43), speaker.value(distance), -14)] : []),
+    sprayCan({ x: 58, y: 12, turn: -35 }),
+    ...(distance ? [measured(point(58, 12), point(38, 43), speaker.value(distance), 10)] : []),
   ];
   return { height: 61, marks };
 };

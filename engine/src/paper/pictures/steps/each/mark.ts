@@ -1,128 +1,142 @@
 import { boundsOf, point } from '../../../../geometry/index.ts';
 import { mm } from '../../../../units/index.ts';
 import { dot, inks, straight, stroke, type Mark } from '../../../drawing/index.ts';
-import { chalkLine, foldLine, thinLine } from '../../cloth.ts';
+import { foldLine, thinLine } from '../../cloth.ts';
 import { foldedPanel, type FoldedPanel } from '../foldedPanel.ts';
-import { layersOf, foldingOf } from '../layers.ts';
+import { foldingOf, layersOf } from '../layers.ts';
 import { lineTo } from '../lines.ts';
 import { shapeOf } from '../panel.ts';
-import { spoken, type Draw, type Scene } from '../picture.ts';
+import { spoken, WIDTH, type Draw, type Scene } from '../picture.ts';
 import { tableView } from '../table.ts';
 import { chalk, ruler } from '../tools/index.ts';
-import { measured, note, pointed } from '../wording.ts';
+import { measured, named, note, pointed } from '../wording.ts';
 
-/** Dots and chalk lines on the folded cloth, all measured from the folds; or straight widths on the open one. */
+/** Dots and chalk lines on the folded cloth, all measured from the folds; or straight widths, end after end. */
 export const mark: Draw = (scene) =>
   scene.plan.skirt.marking === 'straight widths' ? widths(scene) : atTheFold(scene);
 
 const atTheFold: Draw = (scene) => {
   const { speaker, plan } = scene;
   const { papers } = speaker.words;
-  const { skirt } = plan;
   const shape = shapeOf(scene);
-  const folded = foldedPanel(scene, { left: 25, top: 4, width: 30, height: 55 });
+  const folded = foldedPanel(scene, { left: 26, top: 5, width: 31, height: 54 });
   const { fitted } = folded;
   const { left, top, width, height } = fitted.box;
-  const hemLine = spoken(scene, 'hemLine');
-  const waistY = fitted.at(point(0, 0)).y;
-  const hemY = fitted.at(point(0, shape.length)).y;
+  const level = (y: number): number => fitted.at(point(0, y)).y;
   const middle = top + height / 2;
-  const centre = layersOf[foldingOf(scene)] > 2 ? papers.twoFolds : papers.oneFold;
+  const hemLine = spoken(scene, 'hemLine');
   const marks: Mark[] = [
     ...folded.ground,
     folded.cutLine,
     stroke(
-      [lineTo([left, waistY], [left + width, waistY]), lineTo([left, hemY], [left + width, hemY])],
+      [0, shape.length].map((y) => lineTo([left, level(y)], [left + width, level(y)])),
       { ...foldLine, stroke: inks.ink, width: mm(0.3) },
     ),
-    ...quarters(scene, folded),
-    ...note(point(13, middle), centre, { room: 20, bold: true }),
-    straight(point(20.5, middle), point(left - 2.2, middle), thinLine),
-    ...pointed(point(18.5, waistY + 1), point(left - 0.6, (top + waistY) / 2), speaker.value(skirt.waist.topAllowance), 'end'),
+    ...(plan.skirt.hang.shape === 'straight' ? straightMarks(scene, folded) : curvedMarks(scene, folded)),
+    ...note(point(11.5, middle), layersOf[foldingOf(scene)] > 2 ? papers.twoFolds : papers.oneFold, {
+      room: 21,
+      bold: true,
+    }),
+    ...down(left, level(0), 5, papers.casingFold, speaker.value(plan.skirt.waist.topAllowance)),
+    ...(hemLine ? down(left, level(shape.length), -5, papers.hemFold, speaker.value(hemLine)) : []),
   ];
-  if (hemLine) marks.push(...pointed(point(18.5, hemY - 3), point(left - 0.6, hemY), speaker.value(hemLine), 'end'));
-  return { height: 63, marks };
+  return { height: 64, marks };
 };
 
-function quarters(scene: Scene, folded: FoldedPanel): Mark[] {
+/** How far below the top edge a fold line is chalked. */
+const down = (left: number, level: number, beside: number, name: string, value: string): Mark[] => [
+  straight(point(20, level + beside), point(left - 0.8, level), thinLine),
+  ...named(point(19, level + beside), name, value, { align: 'end', room: 18 }),
+];
+
+/** Right of the cloth: how many millimetres from it words begin. */
+const OFF = 7;
+
+/** Waist and hem dots, measured across from the folds; the side joins them. */
+function straightMarks(scene: Scene, { fitted, side }: FoldedPanel): Mark[] {
   const { speaker, plan } = scene;
   const { papers } = speaker.words;
-  const { marks, hang } = plan.skirt;
-  const { fitted } = folded;
-  const shape = shapeOf(scene);
-  const { left, width } = fitted.box;
-  const words = left + width + 6;
-  const room = 85 - words;
-  const waist = folded.side(marks.waistQuarter.value, 0);
-  const hem = folded.side(marks.hemQuarter.value, shape.length);
-  const at = (x: number, y: number) => fitted.at(point(x, y));
-  const foldAt = at(0, 0);
-  if (hang.shape === 'straight') {
-    const start = at(0, shape.length);
-    return [
-      ruler(Math.max(6, hem.x - start.x), { x: start.x, y: start.y - 4.4 }),
-      dot(waist, mm(0.9)),
-      dot(hem, mm(0.9)),
-      chalk({ x: waist.x, y: waist.y, turn: 0, scale: 0.8 }),
-      ...pointed(point(words, waist.y + 9), waist, speaker.text(papers.waistMark, { value: marks.waistQuarter }), 'start', {
-        room,
-        bold: true,
-      }),
-      ...pointed(point(words, hem.y - 9), hem, speaker.text(papers.hemMark, { value: marks.hemQuarter }), 'start', {
-        room,
-        bold: true,
-      }),
-    ];
-  }
-  const last = hang.hemOrdinates.at(-1);
-  const ups = hang.hemOrdinates.flatMap(({ across, up }): Mark[] => {
-    const foot = at(across, shape.length);
-    const end = at(across, shape.length - up.value);
-    return [straight(foot, end, thinLine), dot(end, mm(0.6))];
-  });
-  const waistUps = hang.waistOrdinates.map(({ across, up }) => dot(at(across, -up.value), mm(0.6)));
-  const arcs = shape.edges.filter(({ turned }) => turned).map(({ finished }) => fitted.path(finished));
-  const halves = arcs.map((path) => path.filter((each) => boundsOf([each]).right > left));
+  const { marks } = plan.skirt;
+  const { left, top, width, height } = fitted.box;
+  const words = left + width + OFF;
+  const room = WIDTH - 1 - words;
+  const waist = side(marks.waistQuarter.value, 0);
+  const hem = side(marks.hemQuarter.value, shapeOf(scene).length);
+  const edge = foldingOf(scene) === 'twice' ? papers.foldAndEnds : papers.sideEdge;
+  const look = { room, bold: true };
   return [
-    ...halves.flatMap(() => []),
-    ...ups,
-    ...waistUps,
-    dot(foldAt, mm(0.6)),
-    chalk({ x: hem.x, y: hem.y, scale: 0.8 }),
-    ...(last
-      ? [
-          measured(at(0, shape.length), at(last.across, shape.length), speaker.length(last.across), 4.4),
-          ...pointed(
-            point(words, hem.y + 7),
-            at(last.across, shape.length - last.up.value / 2),
-            `${papers.measureUp} ${speaker.value(last.up)}`,
-            'start',
-            { room, bold: true },
-          ),
-        ]
-      : []),
-    stroke(lineTo([left, foldAt.y], [left, foldAt.y]), chalkLine),
+    ruler(Math.max(6, hem.x - left), { x: left, y: hem.y - 4.4 }),
+    dot(waist, mm(0.9)),
+    dot(hem, mm(0.9)),
+    chalk({ x: waist.x, y: waist.y, scale: 0.8 }),
+    ...pointed(
+      point(words, waist.y + 7),
+      waist,
+      speaker.text(papers.waistMark, { value: marks.waistQuarter }),
+      'start',
+      look,
+    ),
+    ...pointed(
+      point(words, hem.y - 6),
+      hem,
+      speaker.text(papers.hemMark, { value: marks.hemQuarter }),
+      'start',
+      look,
+    ),
+    ...note(point(words, top + height / 2), edge, { align: 'start', room, ink: inks.grey }),
   ];
 }
 
+/** Dots of a curve, each measured up from the line square to the fold. */
+function curvedMarks(scene: Scene, { fitted, side }: FoldedPanel): Mark[] {
+  const { speaker, plan } = scene;
+  const { marks, hang } = plan.skirt;
+  const { length } = shapeOf(scene);
+  const at = (x: number, y: number) => fitted.at(point(x, y));
+  const hem = side(marks.hemQuarter.value, length);
+  const words = fitted.box.left + fitted.box.width + OFF;
+  const last = hang.hemOrdinates.at(-1);
+  const ups = hang.hemOrdinates.flatMap(({ across, up }): Mark[] => [
+    straight(at(across, length), at(across, length - up.value), thinLine),
+    dot(at(across, length - up.value), mm(0.6)),
+  ]);
+  return [
+    ...ups,
+    ...hang.waistOrdinates.map(({ across, up }) => dot(at(across, -up.value), mm(0.6))),
+    chalk({ x: hem.x, y: hem.y, scale: 0.8 }),
+    ...(last
+      ? [
+          measured(at(0, length), at(last.across, length), speaker.length(last.across), 4.4),
+          ...pointed(
+            point(words, hem.y - 8),
+            at(last.across, length - last.up.value / 2),
+            `${speaker.words.papers.measureUp} ${speaker.value(last.up)}`,
+            'start',
+            { room: WIDTH - 1 - words, bold: true },
+          ),
+        ]
+      : []),
+  ];
+}
+
+/** Straight widths: one ruler's length after the other, from selvage to selvage. */
 const widths: Draw = (scene) => {
   const lay = scene.plan.cloth.chosen;
-  const { marks, fitted } = tableView(scene, lay, { left: 14, top: 8, width: 58, height: 30 });
+  const { marks, fitted } = tableView(scene, lay, { left: 15, top: 9, width: 56, height: 32 });
+  const { left, top, width, height } = fitted.box;
   const [piece] = lay.table.pieces;
   const cut = scene.plan.skirt.marks.cutLength;
-  const bounds = piece ? boundsOf(fitted.path(piece.outline)) : boundsOf([]);
-  const down = fitted.box.top + fitted.box.height;
+  const bounds = boundsOf(piece ? fitted.path(piece.outline) : []);
+  const value = scene.speaker.value(cut);
   const alongBolt = Math.abs(bounds.width / fitted.scale - cut.value) < 1;
-  const length = alongBolt
-    ? measured(point(bounds.left, down), point(bounds.right, down), scene.speaker.value(cut), 6)
-    : measured(point(bounds.left, bounds.top), point(bounds.left, bounds.bottom), scene.speaker.value(cut), 4);
-  return {
-    height: down + 15,
-    marks: [
-      ...marks,
-      ruler(Math.max(8, fitted.box.height - 2), { x: bounds.right, y: fitted.box.top + 1, turn: 90 }),
-      chalk({ x: bounds.right, y: down - 2, scale: 0.9 }),
-      length,
-    ],
-  };
+  const line = alongBolt
+    ? measured(point(bounds.left, top + height * 0.62), point(bounds.right, top + height * 0.62), value, 0)
+    : measured(point(left + width * 0.3, bounds.top), point(left + width * 0.3, bounds.bottom), value, 0);
+  const tools = alongBolt
+    ? [
+        ruler(Math.max(8, height - 2), { x: bounds.right, y: top + 1, turn: 90 }),
+        chalk({ x: bounds.right, y: top + height - 3, scale: 0.9 }),
+      ]
+    : [ruler(Math.max(8, Math.min(30, width - 4)), { x: left + 2, y: bounds.bottom - 4 })];
+  return { height: top + height + 9, marks: [...marks, ...tools, line] };
 };

@@ -2,68 +2,56 @@ import { point } from '../../../../geometry/index.ts';
 import { mm } from '../../../../units/index.ts';
 import { inks, straight, stroke, type Mark } from '../../../drawing/index.ts';
 import { thinLine } from '../../cloth.ts';
+import type { FigureCode } from '../../../../words/index.ts';
 import { curve } from '../lines.ts';
 import { person } from '../person.ts';
 import type { Draw } from '../picture.ts';
-import { measured, note } from '../wording.ts';
+import { measured, named } from '../wording.ts';
 
 const X = 23;
 const FLOOR = 62;
-const WORDS = 58;
+const LINE = 48;
+const WORDS = 56;
 
 /** A body with the string tied at the waist, the level tapes, and the length from the string down. */
 export const measure: Draw = (scene) => {
   const { speaker, plan } = scene;
+  const name = (code: FigureCode): string => [speaker.words.figures[code]].flat()[0] ?? '';
   const { waist, hip, waistToHem } = plan.body;
   const body = person(scene, X, FLOOR, 60);
-  const hem = Math.min(FLOOR + 1, body.waist + waistToHem.value * body.scale);
-  const levels: [number, string, string][] = [
-    [body.waist, speaker.name(waist), speaker.value(waist)],
-    [body.hip, speaker.name(hip), speaker.value(hip)],
+  const hem = Math.min(FLOOR, body.waist + waistToHem.value * body.scale);
+  const words = (at: number, from: number, name: string, value: string): Mark[] => [
+    straight(point(LINE + 1, from), point(WORDS - 1, at), thinLine),
+    ...named(point(WORDS, at), name, value, { align: 'start', room: 29 }),
   ];
-  const words = [body.waist - 4, body.hip + 5];
+  const level = (y: number, half: number): Mark =>
+    straight(point(X + half + 1, y), point(LINE + 1, y), thinLine);
   const marks: Mark[] = [
+    level(body.waist, body.halfWaist),
+    level(body.hip, body.halfHip),
+    straight(point(X + 6, hem), point(LINE + 1, hem), thinLine),
     ...body.marks,
     ...tape(body.waist, body.halfWaist),
     ...tape(body.hip, body.halfHip),
-    ...string(body.waist, body.halfWaist),
-    ...levels.flatMap(([y, name, value], i): Mark[] => {
-      const at = words[i] ?? y;
-      return [
-        straight(point(X + 11, y), point(WORDS - 8, y), thinLine),
-        straight(point(WORDS - 8, y), point(WORDS - 1, at), thinLine),
-        ...note(point(WORDS, at - 1.9), name, { align: 'start', ink: inks.grey }),
-        ...note(point(WORDS, at + 1.9), value, { align: 'start', bold: true }),
-      ];
-    }),
-    straight(point(X + 6, hem), point(WORDS - 8, hem), thinLine),
-    measured(point(WORDS - 10, body.waist), point(WORDS - 10, hem), '', 0),
-    ...note(point(WORDS, hem - 8), speaker.name(waistToHem), { align: 'start', ink: inks.grey, room: 27 }),
-    ...note(point(WORDS, hem - 2), speaker.value(waistToHem), { align: 'start', bold: true }),
+    ...knot(body.waist, body.halfWaist),
+    ...words(body.waist - 4, body.waist, name('body.waist'), speaker.value(waist)),
+    ...words(body.hip + 1, body.hip, name('body.hip'), speaker.value(hip)),
+    measured(point(LINE - 2, body.waist), point(LINE - 2, hem), '', 0),
+    ...words(body.hip + 16, body.hip + 12, name('body.waistToHem'), speaker.value(waistToHem)),
   ];
   return { height: 64, marks };
 };
 
-/** A tape round the body, level: its front half, sagging no more than a level ring seen from a little above. */
+/** A tape round the body, level: its front half, as a ring is seen from a little above. */
 function tape(y: number, half: number): Mark[] {
-  const ring = (dy: number) =>
-    curve([
-      point(X - half, y + dy),
-      point(X - half * 0.6, y + 0.8 + dy),
-      point(X, y + 1.1 + dy),
-      point(X + half * 0.6, y + 0.8 + dy),
-      point(X + half, y + dy),
-    ]);
-  return [stroke(ring(0), { width: mm(1.5) }), stroke(ring(0), { width: mm(0.9), stroke: inks.wash })];
+  const ring = curve([-1, -0.6, 0, 0.6, 1].map((t) => point(X + t * half, y + 1.1 * (1 - t * t))));
+  return [stroke(ring, { width: mm(1.5) }), stroke(ring, { width: mm(0.9), stroke: inks.wash })];
 }
 
-/** The string, tied: its two ends hang from a knot. */
-const string = (y: number, half: number): Mark[] => [
-  stroke(
-    [
-      curve([point(X - half * 0.5, y + 1), point(X - half * 0.5 - 1.4, y + 3), point(X - half * 0.5 - 0.8, y + 5)]),
-      curve([point(X - half * 0.5, y + 1), point(X - half * 0.5 + 0.8, y + 3.2), point(X - half * 0.5 + 0.4, y + 4.4)]),
-    ],
-    { width: mm(0.4) },
-  ),
-];
+/** The string is tied: its two ends hang from the knot. */
+function knot(y: number, half: number): Mark[] {
+  const x = X - half * 0.5;
+  const end = (dx: number, long: number) =>
+    curve([point(x, y + 1), point(x + dx, y + 1 + long / 2), point(x + dx * 0.6, y + 1 + long)]);
+  return [stroke([end(-1.4, 4), end(0.8, 3.4)], { width: mm(0.4) })];
+}

@@ -20,7 +20,10 @@ export const pressCloth: Draw = ({ speaker }) => {
     ...movement(lineTo([35, 20], [58, 20])),
     ...movement(lineTo([58, 23], [35, 23])),
     ...good(66, 21.5),
-    arrow(point(48, 30), point(48, 40), { tail: 'arrow', style: style({ stroke: inks.grey, width: mm(0.35) }) }),
+    arrow(point(48, 30), point(48, 40), {
+      tail: 'arrow',
+      style: style({ stroke: inks.grey, width: mm(0.35) }),
+    }),
     ...bad(56, 35),
   ];
   return { height: 52, marks };

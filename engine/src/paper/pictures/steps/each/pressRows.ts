@@ -16,7 +16,19 @@ export const pressRows: Draw = (scene) => {
     stroke([lineTo([4, y], [82, y]), lineTo([4, y + 5], [82, y + 5])], { dash: 'hidden', width: mm(0.35) }),
   );
   const pressCloth = area(
-    curve([point(18, 8), point(40, 7), point(66, 8), point(67, 18), point(66, 28), point(42, 29), point(17, 28), point(17, 18)], true),
+    curve(
+      [
+        point(18, 8),
+        point(40, 7),
+        point(66, 8),
+        point(67, 18),
+        point(66, 28),
+        point(42, 29),
+        point(17, 28),
+        point(17, 18),
+      ],
+      true,
+    ),
     { fill: inks.paper, width: mm(0.4) },
   );
   const y = 50;

@@ -49,10 +49,7 @@ const onTheLine = (right: number): Mark[] => [
   ...[0.06, 0.35, 0.65, 0.94].map((t) => peg({ x: LEFT + (right - LEFT) * t, y: 42.6 })),
 ];
 
-const ribbonDries = (scene: Scene): Mark[] => [
-  band(scene, 0, 8, 44, 78, 48),
-  band(scene, 1, 8, 52, 78, 56),
-];
+const ribbonDries = (scene: Scene): Mark[] => [band(scene, 0, 8, 44, 78, 48), band(scene, 1, 8, 52, 78, 56)];
 
 /** A wash bag: netting drawn shut over coiled ribbon. */
 function bag(scene: Scene, x: number, y: number): Mark[] {

@@ -1,6 +1,6 @@
 import { endOf, point, startOf } from '../../../../geometry/index.ts';
 import { mm } from '../../../../units/index.ts';
-import { inks, rectangle, stroke, type Mark } from '../../../drawing/index.ts';
+import { group, inks, rectangle, stroke, type Mark } from '../../../drawing/index.ts';
 import { thinLine } from '../../cloth.ts';
 import { curve, lineTo, stitches } from '../lines.ts';
 import { openPanel, rowDots, shapeOf } from '../panel.ts';
@@ -27,7 +27,12 @@ export const sideSeams: Draw = (scene) => {
     const out = name === 'right' ? 3.4 : -3.4;
     return [
       ...stitches(path),
-      ...movement(lineTo([bottom.x + out, bottom.y], [bottom.x + (top.x - bottom.x) * 0.3 + out, bottom.y + (top.y - bottom.y) * 0.3])),
+      ...movement(
+        lineTo(
+          [bottom.x + out, bottom.y],
+          [bottom.x + (top.x - bottom.x) * 0.3 + out, bottom.y + (top.y - bottom.y) * 0.3],
+        ),
+      ),
     ];
   });
   const pins = scene.plan.ribbons.rows.flatMap(({ lower }) =>
@@ -41,10 +46,11 @@ export const sideSeams: Draw = (scene) => {
       }),
   );
   const { left, top, width, height } = fitted.box;
-  const under = cloth('right', fitted.path(shape.trimmed), { width: mm(0.3) });
   const corner = point(left + width, top + height * 0.7);
   const marks: Mark[] = [
-    ...under.map((each) => ({ kind: 'group' as const, name: '', role: null, alt: '', placement: { dx: mm(1), dy: mm(1), scale: 1, angle: 0 as never }, marks: [each] })),
+    group('under', cloth('right', fitted.path(shape.trimmed), { width: mm(0.3) }), {
+      placement: { dx: mm(1), dy: mm(1) },
+    }),
     ...panel,
     ...sewn,
     ...pins,
@@ -59,23 +65,59 @@ export const sideSeams: Draw = (scene) => {
 function detail(scene: Scene): Mark[] {
   const seam = spoken(scene, 'seam');
   const inset = within(4, (seam?.value ?? 0) * 0.9, 12);
-  const [side, top, bottom] = [81, 6, 56];
+  const [side, top, bottom] = [79, 6, 53];
   const line = side - inset;
   const meet = rowsMeet(scene);
   const lifted = [
-    ...curve([point(side, 10), point(side - 1, 16), point(side - 11, 22), point(side - 12, 29), point(side - 11, 36), point(side - 1, 42), point(side, 48)]),
+    ...curve([
+      point(side, 10),
+      point(side - 1, 16),
+      point(side - 11, 22),
+      point(side - 12, 29),
+      point(side - 11, 36),
+      point(side - 1, 42),
+      point(side, 48),
+    ]),
   ];
-  const back = [...lifted, ...lineTo([side, 48], [side, 56], [57, 56], [57, 6], [side, 6], [side, 10])];
+  const back = [
+    ...lifted,
+    ...lineTo([side, 48], [side, bottom], [56, bottom], [56, top], [side, top], [side, 10]),
+  ];
   const turnedBack = curve(
-    [point(side - 1, 16), point(side - 9, 18.5), point(side - 15.4, 24), point(side - 16.4, 29), point(side - 15.4, 34), point(side - 9, 39.5), point(side - 1, 42), point(side - 11, 36), point(side - 12, 29), point(side - 11, 22)],
+    [
+      point(side - 1, 16),
+      point(side - 9, 18.5),
+      point(side - 15.4, 24),
+      point(side - 16.4, 29),
+      point(side - 15.4, 34),
+      point(side - 9, 39.5),
+      point(side - 1, 42),
+      point(side - 11, 36),
+      point(side - 12, 29),
+      point(side - 11, 22),
+    ],
     true,
   );
   return [
-    ...patch('right', { left: 57, top, right: side + 2, bottom, torn: ['top', 'left', 'bottom'] }),
-    ...(meet ? [band(scene, 0, 57, 25, side + 2, 33)] : []),
+    ...patch('right', { left: 56, top, right: side + 2, bottom, torn: ['top', 'left', 'bottom'] }),
+    ...(meet ? [band(scene, 0, 60, 25, side + 2, 33)] : []),
     ...cloth('wrong', back, { width: mm(0.3) }),
     ...cloth('right', turnedBack, { width: mm(0.4) }),
-    ...(meet ? [ribbon(scene, 0, lineTo([side - 16.2, 25.4], [side - 11.7, 25.4], [side - 11.7, 32.6], [side - 16.2, 32.6], [side - 16.2, 25.4]))] : []),
+    ...(meet
+      ? [
+          ribbon(
+            scene,
+            0,
+            lineTo(
+              [side - 16.2, 25.4],
+              [side - 11.7, 25.4],
+              [side - 11.7, 32.6],
+              [side - 16.2, 32.6],
+              [side - 16.2, 25.4],
+            ),
+          ),
+        ]
+      : []),
     ...stitches(lineTo([line, bottom], [line, 43])),
     pin({ x: side + 4, y: 47, turn: 180 }, 9, [3, 7]),
     pin({ x: side + 4, y: 12, turn: 180 }, 9, [3, 7]),

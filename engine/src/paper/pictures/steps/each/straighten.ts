@@ -27,7 +27,10 @@ export const straighten: Draw = () => {
     ...movement(lineTo([74, 24], [80, 28])),
     ...bad(65.5, 15.5),
     ...movement(lineTo([62, 27], [62, 34])),
-    ...cloth('wrong', polyline([point(53, 37), point(77, 37), point(77, 54), point(53, 54)], { closed: true })),
+    ...cloth(
+      'wrong',
+      polyline([point(53, 37), point(77, 37), point(77, 54), point(53, 54)], { closed: true }),
+    ),
     rectangle(53, 51, 3, 3, { width: mm(0.3) }),
     ...good(65, 45.5),
   ];

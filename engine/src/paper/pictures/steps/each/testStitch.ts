@@ -18,7 +18,11 @@ export const testStitch: Draw = (scene) => {
   const marks: Mark[] = [
     ...patch('right', { left: 4, top: 5, right: 54, bottom: 51, torn: ['left', 'right'] }),
     ...(hasRows
-      ? [band(scene, 0, 4, 11, 54, 21), ...stitches(lineTo([4, 12.2], [54, 12.2]), true), ...stitches(lineTo([4, 19.8], [54, 19.8]), true)]
+      ? [
+          band(scene, 0, 4, 11, 54, 21),
+          ...stitches(lineTo([4, 12.2], [54, 12.2]), true),
+          ...stitches(lineTo([4, 19.8], [54, 19.8]), true),
+        ]
       : stitches(lineTo([4, 16], [54, 16]))),
     ...puckered(scene, hasRows),
     ...good(61, 16),

@@ -1,6 +1,6 @@
 import { point } from '../../../../geometry/index.ts';
 import { mm } from '../../../../units/index.ts';
-import { inks, rectangle, stroke, type Mark } from '../../../drawing/index.ts';
+import { area, inks, rectangle, stroke, type Mark } from '../../../drawing/index.ts';
 import { thinLine } from '../../cloth.ts';
 import { lineTo, stitches } from '../lines.ts';
 import { person } from '../person.ts';
@@ -17,53 +17,67 @@ export const threadElastic: Draw = (scene) => {
   const cut = spoken(scene, 'cut');
   const width = spoken(scene, 'width');
   const marks: Mark[] = [
-    rectangle(5, 8, 46, 4.4, { fill: inks.paper, width: mm(0.4) }),
-    stroke([9.3, 10.2, 11.1].map((y) => lineTo([5, y], [51, y])), { width: mm(0.15), stroke: inks.grey }),
-    ...(cut ? [measured(point(5, 8), point(51, 8), speaker.value(cut), -2.2)] : []),
-    ...(width ? note(point(53, 10.2), speaker.value(width), { align: 'start' }) : []),
+    ...elastic(4, 8, 38, 4.6),
+    ...(cut ? [measured(point(4, 8), point(42, 8), speaker.value(cut), -2.2)] : []),
+    ...(width ? note(point(43.4, 10.3), speaker.value(width), { align: 'start' }) : []),
     ...drawnThrough(),
-    ...lapped(),
+    ...elastic(4, 50, 26, 5.4),
+    ...elastic(19, 51.4, 31, 5.4),
+    safetyPin({ x: 19.4, y: 54.2 }, 11),
     ...triedOn(scene),
   ];
   return { height: 64, marks };
 };
 
+const elastic = (x: number, y: number, length: number, width: number): Mark[] => [
+  rectangle(x, y, length, width, { fill: inks.paper, width: mm(0.4) }),
+  stroke(
+    [0.27, 0.5, 0.73].map((t) => lineTo([x + 0.4, y + width * t], [x + length - 0.4, y + width * t])),
+    { width: mm(0.15), stroke: inks.grey },
+  ),
+];
+
+/** The casing from inside: the elastic goes in at the opening, its tail pinned beside it, and the safety pin leads. */
 function drawnThrough(): Mark[] {
+  const line = 26.4;
   return [
-    ...patch('wrong', { left: 3, top: 18, right: 56, bottom: 42, torn: ['left', 'right', 'bottom'] }),
-    ...patch('right', { left: 3, top: 18, right: 56, bottom: 28, torn: ['left', 'right'] }),
-    ...stitches(lineTo([3, 26.4], [8, 26.4])),
-    ...stitches(lineTo([26, 26.4], [56, 26.4])),
-    rectangle(27, 20.4, 12, 4.4, { fill: inks.paper, dash: 'hidden', width: mm(0.4) }),
-    safetyPin({ x: 40, y: 22.6, scale: 0.85 }, 11),
-    ...movement(lineTo([44, 31], [54, 31])),
-    rectangle(12, 23, 9, 12, { fill: inks.paper, width: mm(0.35) }),
-    stroke(lineTo([9, 27.8], [25, 27.8]), { width: mm(0.5) }),
-    stroke([13.4, 15, 16.6, 18.2, 19.6].map((x) => lineTo([x, 28], [x, 35])), { width: mm(0.15), stroke: inks.grey }),
-    pin({ x: 9.6, y: 33, turn: 0 }, 14, [3.4, 9]),
+    ...patch('wrong', { left: 3, top: 18, right: 52, bottom: 43, torn: ['left', 'right', 'bottom'] }),
+    ...patch('right', { left: 3, top: 18, right: 52, bottom: 28, torn: ['left', 'right'] }),
+    stroke(lineTo([9, 28], [9, 20.2], [36, 20.2]), { dash: 'hidden', width: mm(0.45) }),
+    stroke(lineTo([13.6, 28], [13.6, 24.8], [36, 24.8]), { dash: 'hidden', width: mm(0.45) }),
+    ...stitches(lineTo([3, line], [7.6, line])),
+    ...stitches(lineTo([23, line], [52, line])),
+    stroke([lineTo([7.6, line - 1], [7.6, line + 1]), lineTo([23, line - 1], [23, line + 1])], {
+      width: mm(0.7),
+    }),
+    area(lineTo([9, 28], [13.6, 28], [13.6, 40], [9, 40], [9, 28]), { fill: inks.paper, width: mm(0.4) }),
+    stroke(
+      [10.3, 11.3, 12.3].map((x) => lineTo([x, 28.4], [x, 39.6])),
+      {
+        width: mm(0.15),
+        stroke: inks.grey,
+      },
+    ),
+    pin({ x: 5.4, y: 36 }, 12, [3, 9]),
+    safetyPin({ x: 35, y: 22.6, scale: 0.85 }, 11),
+    ...movement(lineTo([34, 32.6], [46, 32.6])),
   ];
 }
 
-const lapped = (): Mark[] => [
-  rectangle(4, 50, 30, 6, { fill: inks.paper, width: mm(0.4) }),
-  rectangle(22, 51.2, 30, 6, { fill: inks.paper, width: mm(0.4) }),
-  stroke([52.6, 54, 55.6].map((y) => lineTo([22.4, y], [52, y])), { width: mm(0.15), stroke: inks.grey }),
-  safetyPin({ x: 22.6, y: 54 }, 11),
-];
-
 /** Worn: the finished length is measured from the waist down. */
 function triedOn(scene: Scene): Mark[] {
-  const body = person(scene, 70, 61.5, 56);
-  const skirt = wornSkirt(scene, { scale: body.scale, x: 70, top: body.waist });
+  const x = 68;
+  const body = person(scene, x, 61.5, 57);
+  const skirt = wornSkirt(scene, { scale: body.scale, x, top: body.waist, widest: 13.6 });
   const length = spoken(scene, 'length');
+  const hem = Math.min(62.5, skirt.bottom);
   return [
     ...body.marks,
     ...skirt.marks,
     ...(length
       ? [
-          measured(point(83.4, body.waist), point(83.4, Math.min(62, skirt.bottom)), '', 0),
-          stroke(lineTo([72, body.waist], [84, body.waist]), thinLine),
-          ...note(point(78.5, body.waist - 4), scene.speaker.value(length), { bold: true }),
+          stroke([lineTo([x + skirt.halfTop + 1, body.waist], [85, body.waist])], thinLine),
+          measured(point(84, body.waist), point(84, hem), scene.speaker.value(length), 0),
         ]
       : []),
   ];

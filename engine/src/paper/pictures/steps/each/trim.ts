@@ -8,7 +8,7 @@ import { openPanel, shapeOf } from '../panel.ts';
 import { spoken, within, type Draw } from '../picture.ts';
 import { cloth, patch } from '../surface.ts';
 import { shears, square } from '../tools/index.ts';
-import { measured, note } from '../wording.ts';
+import { measured, named, note } from '../wording.ts';
 
 /** The margin comes off the bottom of each panel, square to its side, before any row is chalked. */
 export const trim: Draw = (scene) => {
@@ -43,7 +43,9 @@ export const trim: Draw = (scene) => {
       ...offcut(edge, strip),
       shears({ x: 63.5, y: edge + 1.6, turn: 183 }),
       measured(point(48, edge), point(48, edge + strip), '', 2.6),
-      ...note(point(65, edge + strip + 9), `${speaker.name(trimOff)}: ${speaker.value(trimOff)}`, { room: 36 }),
+      ...note(point(65, edge + strip + 9), `${speaker.name(trimOff)}: ${speaker.value(trimOff)}`, {
+        room: 36,
+      }),
     );
   return { height: 62, marks };
 };
@@ -52,7 +54,15 @@ export const trim: Draw = (scene) => {
 const offcut = (edge: number, strip: number): Mark[] => [
   ...cloth(
     'right',
-    lineTo([48, edge], [58, edge], [83, edge + 5], [83, edge + strip + 5], [58, edge + strip], [48, edge + strip], [48, edge]),
+    lineTo(
+      [48, edge],
+      [58, edge],
+      [83, edge + 5],
+      [83, edge + strip + 5],
+      [58, edge + strip],
+      [48, edge + strip],
+      [48, edge],
+    ),
     { stroke: null },
   ),
   stroke(
