@@ -13,6 +13,7 @@ import {
 } from '@ribbonwright/engine';
 import { CannotRun } from './exit.ts';
 import { readRequest } from './read.ts';
+import type { Session } from './session.ts';
 
 /** Options that stand for keys of the request, and what is asked beside it. */
 export interface LoadOptions {
@@ -29,18 +30,18 @@ export interface Loaded {
 }
 
 /** Reads, parses and plans one request; a malformed one ends the command with a line for each field. */
-export async function load(file: string, options: LoadOptions, terminal: Speaker): Promise<Loaded> {
-  const text = withOptions(await readRequest(file, terminal), options);
+export async function load(file: string, options: LoadOptions, session: Session): Promise<Loaded> {
+  const text = withOptions(await readRequest(file, session), options);
   const parsed = parseRequestText(text);
   if (!parsed.ok) {
     const language =
-      options.language === undefined && parsed.language === 'en' ? terminal.language : parsed.language;
+      options.language === undefined && parsed.language === 'en' ? session.speaker.language : parsed.language;
     const speaker = speakerFor({ language, measure: 'metric', mark: 1 as Mm });
     throw new CannotRun(parsed.errors.map(speaker.error).join('\n'));
   }
   const { request } = parsed;
   const plan = planSkirt(request);
-  const have = options.have === undefined ? request.cloth.have : lengthOf(options.have, terminal);
+  const have = options.have === undefined ? request.cloth.have : lengthOf(options.have, session.speaker);
   return {
     plan,
     speaker: speakerOf(request),

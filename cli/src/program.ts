@@ -8,9 +8,11 @@ import { plan, type PlanOptions } from './commands/plan.ts';
 import { schema, schemaNames } from './commands/schema.ts';
 import { FINE } from './exit.ts';
 import type { LoadOptions } from './load.ts';
+import type { Session } from './session.ts';
 
 /** Whoever runs the program learns its exit code through `ended`. */
-export function program(speaker: Speaker, ended: (code: number) => void): Command {
+export function program(session: Session, ended: (code: number) => void): Command {
+  const { terminal, speaker } = session;
   const words = speaker.words.command;
   const titles: Readonly<Record<string, string>> = {
     'Usage:': words.usage,
@@ -22,7 +24,7 @@ export function program(speaker: Speaker, ended: (code: number) => void): Comman
     command
       .helpOption('-h, --help', words.optionHelp)
       .configureHelp({ styleTitle: (title) => titles[title] ?? title })
-      .configureOutput({ outputError: () => undefined })
+      .configureOutput({ writeOut: terminal.out, writeErr: terminal.note, outputError: () => undefined })
       .exitOverride()
       .addHelpText(
         'after',
@@ -56,7 +58,7 @@ export function program(speaker: Speaker, ended: (code: number) => void): Comman
     .addOption(language())
     .addOption(measure())
     .action(async (file: string, options: PlanOptions) => {
-      ended(await plan(file, options, speaker));
+      ended(await plan(file, options, session));
     });
 
   add('papers', words.papers, [
@@ -70,7 +72,7 @@ export function program(speaker: Speaker, ended: (code: number) => void): Comman
     .addOption(language())
     .addOption(measure())
     .action(async (file: string, options: PapersOptions) => {
-      ended(await papers(file, options, speaker));
+      ended(await papers(file, options, session));
     });
 
   add('check', words.check, ['ribbonwright check robin.skirt.json'])
@@ -78,7 +80,7 @@ export function program(speaker: Speaker, ended: (code: number) => void): Comman
     .addOption(language())
     .addOption(measure())
     .action(async (file: string, options: LoadOptions) => {
-      ended(await check(file, options, speaker));
+      ended(await check(file, options, session));
     });
 
   add('example', words.example, [
@@ -87,7 +89,7 @@ export function program(speaker: Speaker, ended: (code: number) => void): Comman
   ])
     .addOption(language())
     .action(() => {
-      ended(example(speaker.language));
+      ended(example(session));
     });
 
   add('schema', words.schema, ['ribbonwright schema > request.schema.json', 'ribbonwright schema --of plan'])
@@ -95,7 +97,7 @@ export function program(speaker: Speaker, ended: (code: number) => void): Comman
     .addOption(measure())
     .addOption(language())
     .action((options: { of: string; measure?: string }) => {
-      ended(schema(options));
+      ended(schema(options, session));
     });
   return top;
 }

@@ -1,23 +1,24 @@
 import { createReadStream, statSync } from 'node:fs';
-import { LARGEST_REQUEST, type Speaker } from '@ribbonwright/engine';
+import { LARGEST_REQUEST } from '@ribbonwright/engine';
 import { CannotRun } from './exit.ts';
+import type { Session } from './session.ts';
 
 /** Bytes that a request of the largest size in characters may have in UTF-8. */
 const MOST_BYTES = 4 * LARGEST_REQUEST;
 
 /** Text of a request from a file, or from standard input for `-`. Stops reading when it is too large to be one. */
-export async function readRequest(file: string, speaker: Speaker): Promise<string> {
+export async function readRequest(file: string, session: Session): Promise<string> {
+  const { terminal, speaker } = session;
   const { command } = speaker.words;
-  if (file !== '-') checkFile(file, speaker);
-  const stream = file === '-' ? process.stdin : createReadStream(file);
+  if (file !== '-') checkFile(file, session);
+  const stream: AsyncIterable<unknown> = file === '-' ? terminal.input : createReadStream(file);
   const chunks: Buffer[] = [];
   let size = 0;
   try {
     for await (const chunk of stream) {
-      const bytes = Buffer.from(chunk as Buffer);
+      const bytes = Buffer.from(chunk as Uint8Array);
       size += bytes.length;
       if (size > MOST_BYTES) {
-        stream.destroy();
         throw new CannotRun(speaker.text(command.tooBig, { file }));
       }
       chunks.push(bytes);
@@ -29,7 +30,7 @@ export async function readRequest(file: string, speaker: Speaker): Promise<strin
   return Buffer.concat(chunks).toString('utf8');
 }
 
-function checkFile(file: string, speaker: Speaker): void {
+function checkFile(file: string, { speaker }: Session): void {
   const { command } = speaker.words;
   const found = statSync(file, { throwIfNoEntry: false });
   if (!found) throw new CannotRun(speaker.text(command.notAFile, { file }));

@@ -1,14 +1,8 @@
-import {
-  catalogues,
-  languages,
-  speakerFor,
-  type Language,
-  type Mm,
-  type Speaker,
-} from '@ribbonwright/engine';
+import { languages, speakerFor, type Language, type Mm, type Speaker } from '@ribbonwright/engine';
+import type { Terminal } from './terminal.ts';
 
 /** Language of the command's own words: asked for, or the terminal's by the usual variables. */
-export function terminalLanguage(environment: NodeJS.ProcessEnv, argv: readonly string[]): Language {
+export function terminalLanguage(environment: Terminal['environment'], argv: readonly string[]): Language {
   const at = argv.findIndex((argument) => argument === '--language' || argument === '-l');
   const asked =
     at >= 0 ? argv[at + 1] : argv.find((each) => each.startsWith('--language='))?.slice('--language='.length);

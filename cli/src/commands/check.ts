@@ -1,15 +1,16 @@
-import { hasProblems, type Speaker } from '@ribbonwright/engine';
+import { hasProblems } from '@ribbonwright/engine';
 import { FINE, PROBLEMS } from '../exit.ts';
 import { load, type LoadOptions } from '../load.ts';
+import type { Session } from '../session.ts';
 import { noticeLines } from '../text/notices.ts';
 import { styleFor } from '../text/style.ts';
-import { terminalWidth } from './plan.ts';
 
 /** Prints a request's problems and cautions, nothing else. */
-export async function check(file: string, options: LoadOptions, terminal: Speaker): Promise<number> {
-  const { plan, speaker } = await load(file, options, terminal);
+export async function check(file: string, options: LoadOptions, session: Session): Promise<number> {
+  const { terminal } = session;
+  const { plan, speaker } = await load(file, options, session);
   const { command } = speaker.words;
-  const lines = noticeLines(plan, speaker, styleFor(process.stdout, process.env), terminalWidth());
+  const lines = noticeLines(plan, speaker, styleFor(terminal), terminal.width);
   const problems = plan.notices.filter(({ notice }) => notice.level === 'problem').length;
   const cautions = plan.notices.length - problems;
   const verdict =
@@ -18,6 +19,6 @@ export async function check(file: string, options: LoadOptions, terminal: Speake
       : cautions > 0
         ? speaker.text(command.cautionsOnly, { count: cautions })
         : command.noProblems;
-  process.stdout.write([...lines, verdict, ''].join('\n'));
+  terminal.out([...lines, verdict, ''].join('\n'));
   return hasProblems(plan) ? PROBLEMS : FINE;
 }

@@ -1,5 +1,6 @@
 import type { Language } from '@ribbonwright/engine';
 import { FINE } from '../exit.ts';
+import type { Session } from '../session.ts';
 
 /** A skirt of our own scenario: a likely body, one group of touching rows, prices of a corner shop. */
 const english = {
@@ -48,10 +49,10 @@ const french = {
   cloth: { ...english.cloth, name: 'coton', width: '112 cm', price: '15.90' },
 };
 
-export const examples: Readonly<Record<Language, object>> = { en: english, fr: french };
+const examples: Readonly<Record<Language, object>> = { en: english, fr: french };
 
 /** Prints a ready request to start from. */
-export function example(language: Language): number {
-  process.stdout.write(`${JSON.stringify(examples[language], null, 2)}\n`);
+export function example({ terminal, speaker }: Session): number {
+  terminal.out(`${JSON.stringify(examples[speaker.language], null, 2)}\n`);
   return FINE;
 }

@@ -10,11 +10,12 @@ import {
   type Drawing,
   type Mm,
   type PaperInput,
-  type Speaker,
 } from '@ribbonwright/engine';
 import { FINE, PROBLEMS } from '../exit.ts';
 import { loadFonts } from '../fonts.ts';
 import { load, type LoadOptions } from '../load.ts';
+import type { Session } from '../session.ts';
+import type { Terminal } from '../terminal.ts';
 import { writeAll, type OutFile } from '../write.ts';
 
 export interface PapersOptions extends LoadOptions {
@@ -22,14 +23,15 @@ export interface PapersOptions extends LoadOptions {
 }
 
 /** Writes the papers as PDF, and their drawings as SVG, with a line of progress for each. */
-export async function papers(file: string, options: PapersOptions, terminal: Speaker): Promise<number> {
-  const loaded = await load(file, options, terminal);
+export async function papers(file: string, options: PapersOptions, session: Session): Promise<number> {
+  const { terminal } = session;
+  const loaded = await load(file, options, session);
   const { speaker } = loaded;
   const { command } = speaker.words;
-  const input: PaperInput = { ...loaded, fonts: loadFonts(), date: today(process.env) };
+  const input: PaperInput = { ...loaded, fonts: loadFonts(), date: today(terminal.environment) };
   const files: OutFile[] = [];
   const progress = (name: string): void => {
-    process.stderr.write(`${speaker.text(command.writing, { file: name })}\n`);
+    terminal.note(`${speaker.text(command.writing, { file: name })}\n`);
   };
   for (const name of paperNames) {
     progress(`${name}.pdf`);
@@ -41,7 +43,7 @@ export async function papers(file: string, options: PapersOptions, terminal: Spe
     files.push({ name: `${name}.svg`, content: writeSvg(drawing, { fonts: input.fonts }) });
   }
   writeAll(options.out, files, speaker);
-  process.stderr.write(`${speaker.text(command.wrote, { count: files.length, folder: options.out })}\n`);
+  terminal.note(`${speaker.text(command.wrote, { count: files.length, folder: options.out })}\n`);
   return hasProblems(loaded.plan) ? PROBLEMS : FINE;
 }
 
@@ -62,7 +64,7 @@ function drawingsOf(input: PaperInput): [string, Drawing][] {
 }
 
 /** Today, or the day that SOURCE_DATE_EPOCH names, for papers that are the same to the byte. */
-function today(environment: NodeJS.ProcessEnv): Date {
+function today(environment: Terminal['environment']): Date {
   const epoch = Number(environment['SOURCE_DATE_EPOCH']);
   return environment['SOURCE_DATE_EPOCH'] !== undefined && Number.isFinite(epoch)
     ? new Date(epoch * 1000)

@@ -11,7 +11,6 @@ export type ClothFigureCode =
   | 'cloth.squareBefore'
   | 'cloth.squareAfter'
   | 'cloth.usable'
-  | 'cloth.afterWash'
   | 'cloth.beforeWash'
   | 'cloth.toBuy'
   | 'cloth.step'

@@ -91,7 +91,8 @@ describe('usable width', () => {
   });
 
   test('is never nothing, however much is lost', () => {
-    const fabric = fabricOf({ width: '20 cm', selvage: '8 cm', change: { crosswise: 40 } });
+    const { cloth } = requestOf({ cloth: { change: { crosswise: 40 } } });
+    const fabric = readFabric({ ...cloth, width: mm(200), selvage: mm(80) });
     expect(fabric.usable.value).toBeGreaterThan(0);
   });
 });

@@ -1,7 +1,7 @@
 import type { Figure, Notice } from '../figure/index.ts';
 import { mm, roundTo, longest, type Mm } from '../units/index.ts';
 import { caution, figure } from './codes.ts';
-import type { ChangeOptions, ClothOptions } from './options.ts';
+import { reckoned, type ChangeOptions, type ClothOptions } from './options.ts';
 
 /** The cloth as it will lie on the table after its wash. */
 export interface Fabric {
@@ -48,14 +48,10 @@ export function readFabric(chosen: ClothOptions): Fabric {
 function changeOf(change: ChangeOptions, washed: boolean): Figure {
   if (washed) return figure.percent(0, 'cloth.changeDone');
   if (typeof change === 'number') return figure.percent(change, 'cloth.change');
-  if ('to' in change) return figure.percent(Math.max(change.from, change.to), 'cloth.changeUpper');
+  if ('to' in change) return figure.percent(reckoned(change), 'cloth.changeUpper');
   const before = figure.length(change.before, 'cloth.squareBefore');
   const after = figure.length(change.after, 'cloth.squareAfter');
-  // Cloth that grew in the wash is bought as if it had not: it can't be counted on to grow again.
-  return figure.percent(Math.max(0, 1 - after.value / before.value), 'cloth.changeMeasured', {
-    before,
-    after,
-  });
+  return figure.percent(reckoned(change), 'cloth.changeMeasured', { before, after });
 }
 
 /**

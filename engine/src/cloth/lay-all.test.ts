@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { planOf } from '../testing/requests.ts';
+import { patience } from '../testing/runs.ts';
 import { metres } from '../units/index.ts';
 import { skirts } from './testing/table.ts';
 
@@ -105,7 +106,7 @@ describe('what there is of the cloth', () => {
   });
 });
 
-test('wider cloth never takes more of it, whatever lay is the least', () => {
+test('wider cloth never takes more of it, whatever lay is the least', patience, () => {
   for (const [name, raw] of Object.entries(skirts).filter(([, { cut }]) => cut?.['kind'] !== 'gathered')) {
     let before = Infinity;
     for (let width = 36; width <= 120; width += 2) {

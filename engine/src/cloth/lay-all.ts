@@ -40,7 +40,7 @@ export function layAll(skirt: Skirt, chosen: ClothOptions): ClothPlan {
         ]),
     ...(wished ? [caution('cloth.layWished', { wished: chosen.lay, taken: best.kind })] : []),
     ...(fabric.oneWay && best.printOnItsSide ? [caution('cloth.printOnItsSide', { lay: best.kind })] : []),
-    ...(have && best.clothBefore.value > have.value
+    ...(have && best.fits && best.clothBefore.value > have.value
       ? [problem('cloth.notEnough', { needed: best.clothBefore, have })]
       : []),
   ];

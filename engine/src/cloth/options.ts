@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { colourField, priceField, type Fields } from '../fields/index.ts';
 import { clothWeights } from '../skirt/index.ts';
-import { mm } from '../units/index.ts';
+import { mm, type Mm } from '../units/index.ts';
 
 /** The ways to lay the panels of one skirt. */
 export const layKinds = ['double fold', 'lengthwise fold', 'crosswise fold', 'open'] as const;
@@ -22,31 +22,61 @@ const change = (fields: Fields) =>
   z.union([
     fields.percent(0, MOST_CHANGE),
     z.strictObject({ from: fields.percent(0, MOST_CHANGE), to: fields.percent(0, MOST_CHANGE) }),
-    z.strictObject({ before: fields.length(square), after: fields.length(square) }),
+    z
+      .strictObject({ before: fields.length(square), after: fields.length(square) })
+      .superRefine(({ before, after }, context) => {
+        const least = mm(before * (1 - MOST_CHANGE / 100));
+        if (after < least) context.addIssue(outOfRange('after', after, { least, most: square.most }));
+      }),
   ]);
+
+/** The change that is reckoned with: a range by its upper end; a square that grew as if it had not, for it can't be counted on to grow again. */
+export function reckoned(change: ChangeOptions): number {
+  if (typeof change === 'number') return change;
+  return 'to' in change ? Math.max(change.from, change.to) : Math.max(0, 1 - change.after / change.before);
+}
+
+const outOfRange = (
+  key: string,
+  input: Mm,
+  range: { readonly least: Mm; readonly most: Mm },
+): z.core.$ZodSuperRefineIssue => ({
+  code: 'custom',
+  path: [key],
+  input,
+  params: { fault: 'lengthRange', ...range },
+});
+
+/** Less than this between the selvages is a ribbon, not cloth: it must be wider than any two seams. */
+const NARROWEST = mm(150);
 
 /** The cloth. Quilting cotton off a 44 in bolt that was not washed yet. Common practice, no source. */
 export const clothOptions = (fields: Fields) =>
-  z.strictObject({
-    name: z.string().max(80).default(''),
-    colour: colourField.prefault('navy'),
-    width: fields.usual(boltWidth, { inches: '44 in', metric: '112 cm' }),
-    selvage: fields.usual({ least: mm(0), most: mm(80) }, { inches: '1/2 in', metric: '1.2 cm' }),
-    weight: z.enum(clothWeights).default('medium'),
-    /** Whether it has had its first wash: then it will not change again. */
-    washed: z.boolean().default(false),
-    change: z
-      .strictObject({ lengthwise: change(fields).prefault(5), crosswise: change(fields).prefault(5) })
-      .prefault({}),
-    oneWay: z.boolean().default(false),
-    lay: z.enum(['auto', ...layKinds]).default('auto'),
-    /** Shop's cutting step and least length, and the price of one metre or one yard. */
-    step: fields.usual({ least: mm(1), most: mm(10_000) }, { inches: '1/8 yd', metric: '0.1 m' }),
-    least: fields.usual({ least: mm(0), most: mm(10_000) }, { inches: '1/4 yd', metric: '0.1 m' }),
-    price: priceField.optional(),
-    /** What there is of it, where that is all there is. */
-    have: fields.length(boltLength).optional(),
-  });
+  z
+    .strictObject({
+      name: z.string().max(80).default(''),
+      colour: colourField.prefault('navy'),
+      width: fields.usual(boltWidth, { inches: '44 in', metric: '112 cm' }),
+      selvage: fields.usual({ least: mm(0), most: mm(80) }, { inches: '1/2 in', metric: '1.2 cm' }),
+      weight: z.enum(clothWeights).default('medium'),
+      /** Whether it has had its first wash: then it will not change again. */
+      washed: z.boolean().default(false),
+      change: z
+        .strictObject({ lengthwise: change(fields).prefault(5), crosswise: change(fields).prefault(5) })
+        .prefault({}),
+      oneWay: z.boolean().default(false),
+      lay: z.enum(['auto', ...layKinds]).default('auto'),
+      /** Shop's cutting step and least length, and the price of one metre or one yard. */
+      step: fields.usual({ least: mm(1), most: mm(10_000) }, { inches: '1/8 yd', metric: '0.1 m' }),
+      least: fields.usual({ least: mm(0), most: mm(10_000) }, { inches: '1/4 yd', metric: '0.1 m' }),
+      price: priceField.optional(),
+      /** What there is of it, where that is all there is. */
+      have: fields.length(boltLength).optional(),
+    })
+    .superRefine(({ width, selvage, washed, change: { crosswise } }, context) => {
+      const least = mm((NARROWEST + 2 * selvage) / (1 - (washed ? 0 : reckoned(crosswise))));
+      if (width < least) context.addIssue(outOfRange('width', width, { least, most: boltWidth.most }));
+    });
 
 export type ClothOptions = z.infer<ReturnType<typeof clothOptions>>;
-export type ChangeOptions = ClothOptions['change']['lengthwise'];
+export type ChangeOptions = z.infer<ReturnType<typeof change>>;

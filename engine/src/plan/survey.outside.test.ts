@@ -97,7 +97,7 @@ function faultsOf(plan: SkirtPlan): string[] {
 
 type Group = readonly [string, readonly Person[], number];
 const groups: readonly Group[] = [
-  ['army women', women, 3],
+  ['army women', women, 2],
   ['nation, 2 to 12 years', people.filter(({ age }) => age < 13), 2],
   ['nation, 13 years and over', people.filter(({ age }) => age >= 13), 1],
 ];
@@ -143,7 +143,7 @@ describe.skipIf(army === null || nation === null)('everybody gets a skirt', () =
 });
 
 describe.skipIf(army === null || nation === null)('less and more fullness', () => {
-  const some = [...women.filter((_, i) => i % 20 === 0), ...people.filter((_, i) => i % 40 === 0)];
+  const some = [...women.filter((_, i) => i % 40 === 0), ...people.filter((_, i) => i % 80 === 0)];
   const fullnesses = [1, 1.02, 1.05, 1.1, 1.25, 1.5, 2, 2.5];
 
   test(
@@ -179,7 +179,7 @@ describe.skipIf(army === null || nation === null)('less and more fullness', () =
         }
   });
 
-  test('more fullness is never a narrower skirt, nor a narrower hem', () => {
+  test('more fullness is never a narrower skirt, nor a narrower hem', patience, () => {
     for (const person of some.filter((_, i) => i % 5 === 0))
       for (const kind of kinds) {
         const rounds = fullnesses.map((fullness) => {

@@ -176,6 +176,18 @@ const cases: readonly (readonly [string, unknown, string, string])[] = [
     'cloth.change.crosswise.after',
     'length.negative',
   ],
+  [
+    'cloth that is all selvage',
+    { body, cloth: { width: '25 cm', selvage: '6 cm' } },
+    'cloth.width',
+    'lengthRange',
+  ],
+  [
+    'a square that all but vanished',
+    { body, cloth: { change: { lengthwise: { before: '50 cm', after: '20 cm' } } } },
+    'cloth.change.lengthwise.after',
+    'lengthRange',
+  ],
   ['a price below nothing', { body, cloth: { price: -1 } }, 'cloth.price', 'outOfRange'],
   ['a price in words', { body, cloth: { price: 'cheap' } }, 'cloth.price', 'price'],
   ['money there is not', { body, supplies: { currency: 'XXQ' } }, 'supplies.currency', 'currency'],

@@ -22,7 +22,7 @@ const anyComposed: fc.Arbitrary<RawRequest> = fc.record({
   ribbons: anyRibbons,
   mark: fc.constantFrom('1/16 in', '1/8 in', '1/4 in', '1 mm', '2 mm', '5 mm'),
 });
-const every = samples(anyComposed, composedOf, 1500);
+const every = samples(anyComposed, composedOf);
 
 const HAIR = 1e-4;
 const isOnMark = (length: number, mark: Mm): boolean =>

@@ -13,7 +13,7 @@ const composedOf = (raw: RawRequest) => {
 const level = fc
   .record({ cut: anyFlared, ribbons: anyRibbons })
   .map(({ cut, ribbons }) => ({ cut: { ...cut, kind: 'flared', hemline: 'level' }, ribbons }));
-const every = samples(level, composedOf, 1000);
+const every = samples(level, composedOf, 500);
 
 describe('a straight ribbon on a curve', () => {
   test(

@@ -11,7 +11,6 @@ export type SeamFigureCode =
   | 'seams.catch'
   | 'seams.count'
   | 'seams.rounds'
-  | 'seams.each'
   | 'seams.total';
 
 export const figure = figures<SeamFigureCode>();

@@ -24,6 +24,8 @@ export type SewingFigureCode =
   | 'sewing.hangHours'
   | 'sewing.rawLength'
   | 'sewing.hemLine'
+  | 'sewing.casingLine'
+  | 'sewing.bottomLine'
   | 'sewing.threadChanges'
   | 'sewing.turnUnder';
 

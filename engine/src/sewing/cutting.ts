@@ -120,19 +120,31 @@ function foldSentences({ cloth, skirt }: Bench): Sentence[] {
 
 function flaredMarks({ skirt, cloth }: Bench): Sentence[] {
   const { marks, waist, finishedLength, hang } = skirt;
-  const hemLine = figure.length(mm(waist.topAllowance.value + finishedLength.value), 'sewing.hemLine', {
-    casing: waist.topAllowance,
+  const casing = waist.topAllowance;
+  const rise = hang.extraDepth;
+  const { cutLength } = marks;
+  // On a curve the centre of the panel lies lower than its sides, which reach the top edge.
+  const casingLine =
+    rise.value === 0
+      ? casing
+      : figure.length(mm(casing.value + rise.value), 'sewing.casingLine', { casing, rise });
+  const hemLine = figure.length(mm(casingLine.value + finishedLength.value), 'sewing.hemLine', {
+    casingLine,
     length: finishedLength,
   });
+  const bottomLine =
+    rise.value === 0
+      ? cutLength
+      : figure.length(mm(cutLength.value + rise.value), 'sewing.bottomLine', { cutLength, rise });
   return [
     say('mark.chalkScrap'),
     say('mark.fromFold', { lay: cloth.chosen.kind }),
-    say('mark.waist', { casing: waist.topAllowance, waistQuarter: marks.waistQuarter }),
+    say('mark.waist', { casingLine, waistQuarter: marks.waistQuarter }),
     say('mark.hem', { hemLine, hemQuarter: marks.hemQuarter }),
     say('mark.join'),
     say('mark.casingEnd', { casingEnd: marks.casingEnd }),
     say('mark.hemEnd', { hemEnd: marks.hemEnd }),
-    say('mark.bottom', { cutLength: marks.cutLength }),
+    say('mark.bottom', { bottomLine }),
     ...(hang.shape === 'curved' ? [say('mark.curve')] : []),
   ];
 }

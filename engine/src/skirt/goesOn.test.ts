@@ -20,7 +20,7 @@ describe('it goes on over the hips', () => {
     samples(
       sweep,
       draftOf,
-      1000,
+      500,
     )(({ skirt, context }) => {
       const needed = context.body.hip.value + INCH;
       if (Math.abs(skirt.opening.value - needed) < 2 * HAIR) return;
@@ -33,7 +33,7 @@ describe('it goes on over the hips', () => {
     samples(
       anyRequest,
       draftOf,
-      1000,
+      500,
     )(({ skirt, context }) => {
       const needed = context.body.hip.value + INCH;
       if (Math.abs(skirt.opening.value - needed) < 2 * HAIR) return;

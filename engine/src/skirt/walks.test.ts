@@ -62,7 +62,7 @@ function wouldDoAtTheHip({ skirt, context }: Drafted, taper: 0 | 1): boolean {
   );
 }
 
-const every = samples(narrowHems, draftOf, 1000);
+const every = samples(narrowHems, draftOf, 500);
 
 describe('a hem too narrow to walk in', () => {
   test(
@@ -121,7 +121,8 @@ describe('a hem too narrow to walk in', () => {
       const narrowing = (skirt.hemRound.value - skirt.opening.value) / skirt.finishedLength.value;
       const closed = skirt.hemRound.value - narrowing * slit;
       const need = hemNeededAt(walker, { ...context.body.hemHeight, value: mm(end) }).everyday.value;
-      expect(closed).toBeGreaterThanOrEqual(need - 0.5);
+      // Rounded up to a mark it ends where the skirt is a hair narrower.
+      expect(closed).toBeGreaterThanOrEqual(need - 0.5 - narrowing * context.mark);
     }),
   );
 

@@ -13,8 +13,7 @@ export function broken(plan: SkirtPlan): string[] {
   };
   for (const [path, value] of numbersIn(plan)) must(Number.isFinite(value), `${path} is ${String(value)}`);
 
-  const tooTight = plan.notices.some(({ notice }) => notice.code === 'skirt.doesNotGoOn');
-  must(skirt.opening.value > 0 || tooTight, 'an opening of nothing goes unnoticed');
+  must(skirt.opening.value > 0, 'there is no opening');
   must(skirt.hemRound.value >= skirt.opening.value - SLACK, 'the hem is narrower than the top');
   must(skirt.marks.hemQuarter.value >= skirt.marks.waistQuarter.value - SLACK, 'the skirt narrows downwards');
   must(skirt.marks.cutLength.value >= skirt.finishedLength.value, 'the panel is shorter than the skirt');

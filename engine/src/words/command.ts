@@ -44,5 +44,4 @@ export interface CommandWords {
   readonly tooManyArguments: string;
   readonly badChoice: string;
   readonly timeHeading: string;
-  readonly stepsHeading: string;
 }

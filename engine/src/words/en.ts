@@ -118,6 +118,7 @@ export const en: Catalogue = {
     'skirt.ordinate': ['measure up from the line', '{radius} − √({radius} × {radius} − {across} × {across})'],
     'skirt.ordinateAt': 'across from the fold',
     'skirt.extraDepth': 'extra cloth for the curve',
+    'skirt.noExtraDepth': 'no extra cloth',
     'skirt.gatherRatio': ['gathered at the waist', '{opening} round the top ÷ {waist} waist'],
     'skirt.mostGathered': 'most that this cloth takes',
     'skirt.leastGathered': 'least that gathers',
@@ -133,7 +134,6 @@ export const en: Catalogue = {
       '{round} round ÷ ({cloth} cloth − 2 × {seam} seam allowance), rounded up',
     ],
     'skirt.widthsAsked': 'widths of cloth, as you asked',
-    'skirt.clothWidth': 'width of the cloth after its wash',
     'skirt.fullRound': ['round for the fullness', '{girth} {girth_name} × {fullness}'],
     'skirt.roundFloor': ['makers’ least round', '{layers} × {quarter}'],
     'skirt.roundNeeded': [
@@ -196,7 +196,6 @@ export const en: Catalogue = {
     'cloth.changeUpper': 'change in the wash, upper end',
     'cloth.changeDone': 'washed already',
     'cloth.usable': ['usable width', '{width} bolt × (1 − {change}) − {selvages} × {selvage} selvage'],
-    'cloth.afterWash': 'cloth after the wash',
     'cloth.beforeWash': ['cloth before the wash', '{needed} ÷ (1 − {change})'],
     'cloth.toBuy': ['cloth to buy', '{needed}, up to the shop’s next {step}'],
     'cloth.step': 'the shop’s cutting step',
@@ -233,7 +232,6 @@ export const en: Catalogue = {
     'seams.catch': ['catching the elastic', '{rounds} × {width} elastic'],
     'seams.count': 'lines',
     'seams.rounds': 'times over',
-    'seams.each': 'each',
     'seams.total': 'strips together',
 
     'thread.ratio': 'thread for each length of seam',
@@ -277,7 +275,9 @@ export const en: Catalogue = {
     'sewing.strips': 'strips',
     'sewing.trimOff': ['to trim off', '{cutLength} cut − {length} finished − {hem} hem − {casing} casing'],
     'sewing.rawLength': ['raw edge to raw edge', '{length} finished + {hem} hem + {casing} casing'],
-    'sewing.hemLine': ['hem line below the top edge', '{casing} casing + {length} finished'],
+    'sewing.casingLine': ['casing line below the top edge', '{casing} casing + {rise} for the curve'],
+    'sewing.hemLine': ['hem line below the top edge', '{casingLine} casing line + {length} finished'],
+    'sewing.bottomLine': ['bottom below the top edge', '{cutLength} length to cut + {rise} for the curve'],
     'sewing.hemStitching': 'hem, turned',
     'sewing.casingStitching': 'casing, turned',
     'sewing.hangHours': 'hours to hang',
@@ -484,14 +484,14 @@ export const en: Catalogue = {
     'mark.chalkScrap': 'Try your chalk on a scrap of this cloth: it must brush or wash out.',
     'mark.fromFold': 'Measure every mark from the folded edge, which is the centre.',
     'mark.waist':
-      'Chalk a line {casing} below the top edge: the casing folds there. On it, dot {waistQuarter} from the fold.',
+      'Chalk a line {casingLine} below the top edge: the casing folds there. On it, dot {waistQuarter} from the fold.',
     'mark.casingEnd':
       'Above the casing line the side leans out again, to {casingEnd} at the top edge: turned down, it lies flat.',
     'mark.hem':
       'Chalk a line {hemLine} below the top edge: the hem folds there. On it, dot {hemQuarter} from the fold.',
     'mark.hemEnd':
       'Below the hem line the side leans in, to {hemEnd} at the trimmed edge: turned up, it lies flat.',
-    'mark.bottom': 'Chalk the bottom edge {cutLength} below the top edge.',
+    'mark.bottom': 'Chalk the bottom edge {bottomLine} below the top edge.',
     'mark.join': 'Join the two dots with a straight edge: the side.',
     'mark.curve':
       'Curve waist and hem: chalk the dots of the table on your card, measured up from the line, and join them.',
@@ -681,7 +681,6 @@ export const en: Catalogue = {
       'Numbers stand at the chalk line, the lower edge of each ribbon, measured from the trimmed raw edge.',
     numbersHeading: 'The numbers and where they come from',
     noticesHeading: 'Know before you cut',
-    number: 'No.',
     what: 'What',
     value: 'Mark',
     howGot: 'How it is got',
@@ -691,8 +690,8 @@ export const en: Catalogue = {
     fromHem: 'From the hem',
     cutStrips: 'To cut',
     stripsEach: '{count} × {length}',
-    wholeRound: '{length} all round',
     waistMark: 'waist mark {value}',
+    panelWidth: 'panel {value} wide',
     hemMark: 'hem mark {value}',
     casingEnd: '{value} at the top edge',
     hemEnd: '{value} at the trimmed edge',
@@ -705,9 +704,7 @@ export const en: Catalogue = {
     oneFold: 'FOLD: the centre',
     foldAndEnds: 'ONE FOLD and TWO RAW ENDS: the side',
     sideEdge: 'the side',
-    selvageHere: 'selvage, top edge',
     topEdge: 'top edge',
-    centre: 'centre',
     rightSideUp: 'right side up',
     rawEdge: 'trimmed raw edge',
     curveHeading: 'Measure up from the line',
@@ -729,7 +726,6 @@ export const en: Catalogue = {
     printSide: 'print on its side',
     printUpright: 'print upright',
     layers: '{layers, plural, one {# layer} other {# layers}}',
-    boltRuns: 'length of the bolt',
     haveHeading: 'From {have} you can make',
     haveLongest: 'the longest: {length} finished',
     haveFullest: 'the fullest: {fullness} × the widest part, hem mark {hem}',
@@ -737,7 +733,6 @@ export const en: Catalogue = {
       '{count, plural, =0 {not one skirt as planned} one {# skirt as planned} other {# skirts as planned}}',
     haveNothing: 'no skirt of this cut',
     colour: 'Colour',
-    width: 'Width',
     strip: 'Strip for',
     length: 'To cut',
     ribbonTotal: 'In all {total}; buy {buy}.',
@@ -773,7 +768,6 @@ export const en: Catalogue = {
     chalkedAs: '{exact}, chalked as {value}',
     hoursMinutes: '{hours} h {minutes} min',
     minutesOnly: '{minutes} min',
-    step: 'Step {number}',
     altFold:
       'Folded cloth, the centre on the left. Waist mark {waist} from the fold, hem mark {hem} from the fold, {length} from top to bottom.',
     altPanel:
@@ -835,6 +829,5 @@ export const en: Catalogue = {
     tooManyArguments: 'too many arguments: one request at a time',
     badChoice: '{value} is no choice for {name}: {values}',
     timeHeading: 'Time',
-    stepsHeading: 'Steps',
   },
 };

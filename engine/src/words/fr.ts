@@ -143,6 +143,7 @@ export const fr: Catalogue = {
     ],
     'skirt.ordinateAt': 'distance à partir de la pliure',
     'skirt.extraDepth': 'tissu en plus pour la courbe',
+    'skirt.noExtraDepth': 'pas de tissu en plus',
     'skirt.gatherRatio': ['fronces à la taille', '{opening} de tour du haut ÷ {waist} de tour de taille'],
     'skirt.mostGathered': 'maximum de fronces pour ce tissu',
     'skirt.leastGathered': 'minimum pour que cela fronce',
@@ -161,7 +162,6 @@ export const fr: Catalogue = {
       '{round} de tour ÷ ({cloth} de laize − 2 × {seam} de couture), arrondi au-dessus',
     ],
     'skirt.widthsAsked': 'lés de tissu, comme demandé',
-    'skirt.clothWidth': 'laize du tissu après lavage',
     'skirt.fullRound': ['tour voulu par l’ampleur', '{girth_name} {girth} × {fullness}'],
     'skirt.roundFloor': ['tour minimal d’usage', '{layers} × {quarter}'],
     'skirt.roundNeeded': [
@@ -239,7 +239,6 @@ export const fr: Catalogue = {
     'cloth.changeUpper': 'retrait au lavage, valeur haute',
     'cloth.changeDone': 'déjà lavé',
     'cloth.usable': ['laize utile', '{width} de laize × (1 − {change}) − {selvages} × {selvage} de lisière'],
-    'cloth.afterWash': 'tissu après lavage',
     'cloth.beforeWash': ['tissu avant lavage', '{needed} ÷ (1 − {change})'],
     'cloth.toBuy': ['tissu à acheter', '{needed}, jusqu’au prochain pas de {step} du magasin'],
     'cloth.step': 'pas de coupe du magasin',
@@ -282,7 +281,6 @@ export const fr: Catalogue = {
     'seams.catch': ['arrêt de l’élastique', '{rounds} × {width} d’élastique'],
     'seams.count': 'lignes',
     'seams.rounds': 'passages',
-    'seams.each': 'chacune',
     'seams.total': 'bandes additionnées',
 
     'thread.ratio': 'fil par longueur de couture',
@@ -332,9 +330,17 @@ export const fr: Catalogue = {
       'de bord vif à bord vif',
       '{length} de longueur finie + {hem} d’ourlet + {casing} de coulisse',
     ],
+    'sewing.casingLine': [
+      'ligne de coulisse sous le bord du haut',
+      '{casing} de coulisse + {rise} pour la courbe',
+    ],
     'sewing.hemLine': [
       'ligne d’ourlet sous le bord du haut',
-      '{casing} de coulisse + {length} de longueur finie',
+      'ligne de coulisse {casingLine} + {length} de longueur finie',
+    ],
+    'sewing.bottomLine': [
+      'bas sous le bord du haut',
+      '{cutLength} de longueur à couper + {rise} pour la courbe',
     ],
     'sewing.hemStitching': 'ourlet, plié',
     'sewing.casingStitching': 'coulisse, pliée',
@@ -550,14 +556,14 @@ export const fr: Catalogue = {
       'Essayez votre craie sur une chute de ce tissu : elle doit partir à la brosse ou au lavage.',
     'mark.fromFold': 'Mesurez chaque repère à partir du bord plié, qui est le milieu.',
     'mark.waist':
-      'Tracez à la craie une ligne à {casing} sous le bord du haut : la coulisse s’y plie. Sur cette ligne, faites un point à {waistQuarter} de la pliure.',
+      'Tracez à la craie une ligne à {casingLine} sous le bord du haut : la coulisse s’y plie. Sur cette ligne, faites un point à {waistQuarter} de la pliure.',
     'mark.casingEnd':
       'Au-dessus de la ligne de coulisse, le côté repart vers l’extérieur, jusqu’à {casingEnd} au bord du haut : une fois rabattu, il est bien à plat.',
     'mark.hem':
       'Tracez à la craie une ligne à {hemLine} sous le bord du haut : l’ourlet s’y plie. Sur cette ligne, faites un point à {hemQuarter} de la pliure.',
     'mark.hemEnd':
       'Sous la ligne d’ourlet, le côté rentre vers l’intérieur, jusqu’à {hemEnd} au bord égalisé : une fois relevé, il est bien à plat.',
-    'mark.bottom': 'Tracez le bord du bas à {cutLength} sous le bord du haut.',
+    'mark.bottom': 'Tracez le bord du bas à {bottomLine} sous le bord du haut.',
     'mark.join': 'Joignez les deux points à la règle : c’est le côté.',
     'mark.curve':
       'Mettez la taille et l’ourlet en courbe : faites à la craie les points du tableau de votre fiche, mesurés vers le haut à partir de la ligne, et joignez-les.',
@@ -767,7 +773,6 @@ export const fr: Catalogue = {
       'Les chiffres sont au trait de craie, le bord inférieur de chaque ruban, mesuré à partir du bord vif égalisé.',
     numbersHeading: 'Les chiffres et d’où ils viennent',
     noticesHeading: 'À savoir avant de couper',
-    number: 'Nº',
     what: 'Quoi',
     value: 'Repère',
     howGot: 'Comment on l’obtient',
@@ -777,8 +782,8 @@ export const fr: Catalogue = {
     fromHem: 'À partir de l’ourlet',
     cutStrips: 'À couper',
     stripsEach: '{count} × {length}',
-    wholeRound: '{length}, tout le tour',
     waistMark: 'repère de taille {value}',
+    panelWidth: 'panneau large de {value}',
     hemMark: 'repère d’ourlet {value}',
     casingEnd: '{value} au bord du haut',
     hemEnd: '{value} au bord égalisé',
@@ -791,9 +796,7 @@ export const fr: Catalogue = {
     oneFold: 'PLIURE : le milieu',
     foldAndEnds: 'UNE PLIURE et DEUX BOUTS COUPÉS : le côté',
     sideEdge: 'le côté',
-    selvageHere: 'lisière, bord du haut',
     topEdge: 'bord du haut',
-    centre: 'milieu',
     rightSideUp: 'endroit dessus',
     rawEdge: 'bord vif égalisé',
     curveHeading: 'Mesurez vers le haut à partir de la ligne',
@@ -815,7 +818,6 @@ export const fr: Catalogue = {
     printSide: 'imprimé couché',
     printUpright: 'imprimé droit',
     layers: '{layers, plural, one {# épaisseur} other {# épaisseurs}}',
-    boltRuns: 'longueur du rouleau',
     haveHeading: 'Avec {have}, vous pouvez faire',
     haveLongest: 'la plus longue : {length} finie',
     haveFullest: 'la plus ample : {fullness} × la partie la plus large, repère d’ourlet {hem}',
@@ -823,7 +825,6 @@ export const fr: Catalogue = {
       '{count, plural, =0 {pas une seule jupe comme prévu} one {# jupe comme prévu} other {# jupes comme prévu}}',
     haveNothing: 'aucune jupe de cette coupe',
     colour: 'Couleur',
-    width: 'Largeur',
     strip: 'Bande pour',
     length: 'À couper',
     ribbonTotal: 'En tout {total} ; achetez {buy}.',
@@ -859,7 +860,6 @@ export const fr: Catalogue = {
     chalkedAs: '{exact}, tracé à {value}',
     hoursMinutes: '{hours} h {minutes} min',
     minutesOnly: '{minutes} min',
-    step: 'Étape {number}',
     altFold:
       'Tissu plié, le milieu à gauche. Repère de taille à {waist} de la pliure, repère d’ourlet à {hem} de la pliure, {length} de haut en bas.',
     altPanel:
@@ -922,6 +922,5 @@ export const fr: Catalogue = {
     tooManyArguments: 'trop d’arguments : une demande à la fois',
     badChoice: '{value} n’est pas un choix de {name} : {values}',
     timeHeading: 'Temps',
-    stepsHeading: 'Étapes',
   },
 };

@@ -17,7 +17,6 @@ export interface PaperWords {
   readonly rowsCaption: string;
   readonly numbersHeading: string;
   readonly noticesHeading: string;
-  readonly number: string;
   readonly what: string;
   readonly value: string;
   readonly howGot: string;
@@ -27,8 +26,8 @@ export interface PaperWords {
   readonly fromHem: string;
   readonly cutStrips: string;
   readonly stripsEach: string;
-  readonly wholeRound: string;
   readonly waistMark: string;
+  readonly panelWidth: string;
   readonly hemMark: string;
   readonly casingEnd: string;
   readonly hemEnd: string;
@@ -41,9 +40,7 @@ export interface PaperWords {
   readonly oneFold: string;
   readonly foldAndEnds: string;
   readonly sideEdge: string;
-  readonly selvageHere: string;
   readonly topEdge: string;
-  readonly centre: string;
   readonly rightSideUp: string;
   readonly rawEdge: string;
   readonly curveHeading: string;
@@ -64,14 +61,12 @@ export interface PaperWords {
   readonly printSide: string;
   readonly printUpright: string;
   readonly layers: string;
-  readonly boltRuns: string;
   readonly haveHeading: string;
   readonly haveLongest: string;
   readonly haveFullest: string;
   readonly haveMany: string;
   readonly haveNothing: string;
   readonly colour: string;
-  readonly width: string;
   readonly strip: string;
   readonly length: string;
   readonly ribbonTotal: string;
@@ -107,7 +102,6 @@ export interface PaperWords {
   readonly chalkedAs: string;
   readonly hoursMinutes: string;
   readonly minutesOnly: string;
-  readonly step: string;
   /** Text equivalents of drawings. */
   readonly altFold: string;
   readonly altPanel: string;

@@ -25,30 +25,26 @@ import { panelRows } from '../pictures/panelRows.ts';
 import { documentOf, sheetOf, titleOf, type PaperInput } from './paperSet.ts';
 
 /** Sizes tried, from the roomiest: the card is one page. Below the last it would not be read at arm's length. */
-const scales = [1, 0.93, 0.86, 0.8, 0.74];
+const scales = [1, 0.93, 0.86, 0.8, 0.74, 0.68];
 
 /** The card: one page to cut and chalk from, with the reason of every number on it. */
 export function card(input: PaperInput): PaperDocument {
   const { speaker, fonts } = input;
   const { papers } = speaker.words;
   const of = sheetOf(input, papers.card);
-  // What may be left off, in turn, when even the smallest letters don't fit: the list is on another paper.
-  const drafts = [blocksOf(input, true), blocksOf(input, false)];
-  for (const blocks of drafts)
+  // The table of rows may be left off where there is no room: the ribbon list has it too.
+  for (const withRows of [true, false])
     for (const scale of scales) {
-      const pages = flow(blocks, of, fonts, scaled(scale));
+      const pages = flow(blocksOf(input, withRows, scale), of, fonts, scaled(scale));
       if (pages.length === 1) return documentOf(input, papers.card, pages);
     }
-  const [, least = []] = drafts;
-  return documentOf(input, papers.card, flow(least, of, fonts, scaled(scales.at(-1) ?? 1)));
+  const smallest = scales.at(-1) ?? 1;
+  return documentOf(input, papers.card, flow(blocksOf(input, false, smallest), of, fonts, scaled(smallest)));
 }
-
-const BASE = 1;
 
 /** The card is denser than other papers: a table of numbers, read one at a time. */
 function scaled(scale: number): Theme {
-  const by = BASE * scale;
-  const small = (value: Theme['body']) => mm(value * by);
+  const small = (value: Theme['body']) => mm(value * scale);
   return {
     ...plainTheme,
     body: small(plainTheme.body),
@@ -63,7 +59,10 @@ function scaled(scale: number): Theme {
   };
 }
 
-function blocksOf(input: PaperInput, withRows: boolean): Block[] {
+/** Drawings shrink with the letters, but less: their own words must be read too. */
+const TALLEST = mm(135);
+
+function blocksOf(input: PaperInput, withRows: boolean, scale: number): Block[] {
   const { plan, speaker } = input;
   const { papers, cuts } = speaker.words;
   const { skirt } = plan;
@@ -77,7 +76,7 @@ function blocksOf(input: PaperInput, withRows: boolean): Block[] {
         share: 1,
         blocks: [
           heading(3, papers.markHeading),
-          picture(foldDiagram(plan, speaker)),
+          picture(foldDiagram(plan, speaker), { maxHeight: mm(TALLEST * scale) }),
           paragraph(skirt.marking === 'straight widths' ? papers.markCaptionWidths : papers.markCaption, {
             size: 'small',
             quiet: true,
@@ -88,7 +87,7 @@ function blocksOf(input: PaperInput, withRows: boolean): Block[] {
         share: 1,
         blocks: [
           heading(3, papers.rowsHeading),
-          picture(panelRows(plan, speaker)),
+          picture(panelRows(plan, speaker), { maxHeight: mm(TALLEST * 0.75 * scale) }),
           paragraph(papers.rowsCaption, { size: 'small', quiet: true }),
           ...(withRows ? rowsTable(input) : []),
         ],
@@ -107,7 +106,7 @@ function numbersTable({ plan, speaker }: PaperInput): Block {
   const { papers } = speaker.words;
   const figures: (Figure | null)[] = [
     skirt.marks.waistQuarter,
-    skirt.marks.hemQuarter,
+    skirt.marks.hemQuarter === skirt.marks.waistQuarter ? null : skirt.marks.hemQuarter,
     skirt.marks.cutLength,
     skirt.opening,
     skirt.hemRound,
@@ -134,11 +133,11 @@ function rowsTable({ plan, speaker }: PaperInput): Block[] {
   return [
     table(
       [
-        column(papers.row, 0.55),
-        column(papers.ribbon, 1.75),
+        column(papers.row, 0.5),
+        column(papers.ribbon, 1.6),
         column(papers.fromRawEdge, 0.95),
         column(papers.fromHem, 0.95),
-        column(papers.cutStrips, 1.35),
+        column(papers.cutStrips, 1.6),
       ],
       rows.map((row) => [
         String(row.number),
@@ -151,13 +150,11 @@ function rowsTable({ plan, speaker }: PaperInput): Block[] {
   ];
 }
 
-/** `2 × 30⅝ in`, or the whole round. */
+/** `2 × 30⅝ in`: all strips of a row are cut alike. */
 export function stripsText(row: Row, speaker: Speaker): string {
-  const { papers } = speaker.words;
   const [first] = row.strips;
   if (!first) return '';
-  if (first.panel === 'round') return speaker.text(papers.wholeRound, { length: first.length });
-  return speaker.text(papers.stripsEach, { count: row.strips.length, length: first.length });
+  return speaker.text(speaker.words.papers.stripsEach, { count: row.strips.length, length: first.length });
 }
 
 /** Dots of the curves of a level hem. */

@@ -67,7 +67,8 @@ function ribbonBlocks(total: RibbonTotal, { plan, speaker }: PaperInput): Block[
         column(papers.row, 0.4),
         column(papers.strip, 1),
         column(papers.length, 0.9),
-        column(papers.howGot, 3),
+        column(papers.fromRawEdge, 0.9),
+        column(papers.howGot, 2.6),
       ],
       // All strips of a row are cut alike: a box to tick for each.
       rows.map(({ row, first }) => [
@@ -75,6 +76,7 @@ function ribbonBlocks(total: RibbonTotal, { plan, speaker }: PaperInput): Block[
         String(row.number),
         [...new Set(row.strips.map(({ panel }) => panels[panel]))].join(', '),
         [bold(stripsText(row, speaker))],
+        speaker.value(row.fromRawEdge),
         speaker.working(first.length) ?? '',
       ]),
     ),

@@ -12,7 +12,6 @@ const LEFT = 5;
 const TOP = 7;
 const BOTTOM = 8;
 const TALLEST = 74;
-const SIZE = mm(3.3);
 
 /** One panel opened out, right side up, with its ribbons and the chalk line of each from the trimmed raw edge. */
 export function panelRows(plan: SkirtPlan, speaker: Speaker): Drawing {
@@ -55,7 +54,7 @@ export function panelRows(plan: SkirtPlan, speaker: Speaker): Drawing {
       area(fitPath(shape.trimmed, fit), clothStyle),
       ...folds,
       ...bands,
-      label(point((LEFT + WIDTH - RIGHT) / 2, TOP - 2), papers.topEdge, {
+      label(point((LEFT + WIDTH - RIGHT) / 2, TOP - 2), `${papers.topEdge} · ${papers.rightSideUp}`, {
         size: mm(3),
         align: 'middle',
         ink: inks.grey,
@@ -65,39 +64,39 @@ export function panelRows(plan: SkirtPlan, speaker: Speaker): Drawing {
         align: 'middle',
         ink: inks.grey,
       }),
-      label(point((LEFT + WIDTH - RIGHT) / 2, TOP + (bottom - TOP) * 0.24), papers.rightSideUp, {
-        size: mm(3),
-        align: 'middle',
-        ink: inks.grey,
-        halo: inks.wash,
-      }),
       ...numbers,
     ],
   });
 }
 
-/** At the right, the distance of each chalk line from the raw edge; kept apart where rows are close. */
+const LARGEST = 3.3;
+const SMALLEST = 2.3;
+
+/**
+ * At the right, the distance of each chalk line from the raw edge, at the left its number. Many rows are
+ * written smaller; where even that has no room, only some are written and the ribbon list has the rest.
+ */
 function rowNumbers({ ribbons }: SkirtPlan, speaker: Speaker, fit: Fit, bottom: number): Mark[] {
-  const ends = ribbons.rows.map(({ lower }) => endOfPath(lower, fit));
+  const size = Math.max(SMALLEST, Math.min(LARGEST, (bottom - TOP) / Math.max(1, ribbons.rows.length) / 1.2));
+  const gap = size * 1.2;
+  const every = Math.max(1, Math.ceil((ribbons.rows.length * gap) / (bottom - TOP + gap)));
+  const written = ribbons.rows.filter((_, i) => i % every === 0);
+  const ends = written.map(({ lower }) => endOfPath(lower, fit));
+  const foot = size / 3;
   const heights = spread(
-    ends.map(({ y }) => y + 1.1),
-    4,
-    bottom + 1.1,
+    ends.map(({ y }) => y + foot),
+    gap,
+    bottom + foot,
   );
-  const heightsLeft = spread(
-    ends.map(({ y }) => y + 1.1),
-    3.1,
-    bottom + 1.1,
-  );
-  return ribbons.rows.flatMap((row, i): Mark[] => {
+  return written.flatMap((row, i): Mark[] => {
     const end = ends[i] ?? point(0, 0);
     const height = heights[i] ?? end.y;
     const x = WIDTH - RIGHT + 3;
     return [
-      straight(point(end.x + 0.6, end.y), point(x - 0.6, height - 1.1), thinLine),
-      label(point(x, height), speaker.value(row.fromRawEdge), { size: SIZE, bold: true }),
-      label(point(fit.dx * 2 - end.x - 1.5, heightsLeft[i] ?? end.y), String(row.number), {
-        size: mm(3),
+      straight(point(end.x + 0.6, end.y), point(x - 0.6, height - foot), thinLine),
+      label(point(x, height), speaker.value(row.fromRawEdge), { size: mm(size), bold: true }),
+      label(point(fit.dx * 2 - end.x - 1.5, height), String(row.number), {
+        size: mm(size * 0.9),
         align: 'end',
         ink: inks.grey,
       }),

@@ -23,6 +23,8 @@ export interface Hang {
   readonly sideExcess: Figure<Mm>;
   /** Angle at which the hems, and the rows along them, meet at a side seam. */
   readonly sideAngle: Figure;
+  /** By how much the raw top edge rises from the centre to the sides: cloth that a curve takes beyond the cut length. */
+  readonly extraDepth: Figure<Mm>;
   readonly waistOrdinates: readonly Ordinate[];
   readonly hemOrdinates: readonly Ordinate[];
   /** Whether an edge runs so far off the grain that the skirt must hang before its hem is trued. */

@@ -17,6 +17,8 @@ interface Hung {
 /** Past this share of its shorter edge a turned curve no longer eases unseen. Common practice, no source. */
 const EASED = 0.015;
 
+const NO_EXTRA = figure.length(mm(0), 'skirt.noExtraDepth');
+
 const excessOf = (length: Figure<Mm>, flare: Figure<Mm>) =>
   figure.length(straightSideExcess(length.value, flare.value), 'skirt.sideExcess', { length, flare });
 
@@ -41,7 +43,7 @@ export function flatHang(s: {
       }),
     );
   return finish(
-    { shape: 'straight', sideExcess, sideAngle, waistOrdinates: [], hemOrdinates: [] },
+    { shape: 'straight', sideExcess, sideAngle, extraDepth: NO_EXTRA, waistOrdinates: [], hemOrdinates: [] },
     lean,
     notices,
   );
@@ -62,10 +64,15 @@ export function levelHang(s: {
   const apex = figure.length(r, 'skirt.apexRadius', { top: s.top, hem: s.hem, length: s.length });
   const hemRadius = figure.length(mm(r + s.length.value), 'skirt.hemRadius', { apex, length: s.length });
   const halfSweep = s.measures.halfTop / r;
+  const rawTop = Math.max(0, r - s.topAllowance.value);
+  const extraDepth = figure.length(mm(rawTop * (1 - Math.cos(halfSweep))), 'skirt.extraDepth', {
+    apex,
+    casing: s.topAllowance,
+  });
   const notices: Notice[] = [
     caution('skirt.curvedHem', {
       sideExcess: excessOf(s.length, s.flare),
-      extraDepth: figure.length(mm(r * (1 - Math.cos(halfSweep))), 'skirt.extraDepth', { apex }),
+      extraDepth,
     }),
     ...turnedEdges(apex, hemRadius, s.topAllowance, s.hemAllowance),
   ];
@@ -75,6 +82,7 @@ export function levelHang(s: {
       shape: 'curved',
       sideExcess: figure.length(mm(0), 'skirt.levelSide'),
       sideAngle: figure.angle(radians(0), 'skirt.levelAngle'),
+      extraDepth,
       waistOrdinates: dots(apex, halfSweep),
       hemOrdinates: dots(hemRadius, halfSweep),
     },

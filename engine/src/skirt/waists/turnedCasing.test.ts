@@ -5,7 +5,7 @@ import { inches } from '../../units/index.ts';
 
 const body = { waist: '30 in', hip: '36 in' };
 const waistOf = (waist: Record<string, unknown>, more = {}) => draftOf({ body, waist, ...more }).skirt.waist;
-const every = samples(anyRequest, draftOf, 1000);
+const every = samples(anyRequest, draftOf, 500);
 
 describe('the casing', () => {
   test(

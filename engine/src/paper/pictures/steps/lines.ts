@@ -60,7 +60,7 @@ const STITCH = 1.3;
 const BETWEEN_STITCHES = 0.75;
 
 /** Straight stitches along a path, rimmed so that they show on a dark ribbon too. */
-export function stitches(path: Path, rim: boolean = false): Mark[] {
+export function stitches(path: Path, rim = false): Mark[] {
   const length = lengthOf(path);
   const step = STITCH + BETWEEN_STITCHES;
   const count = Math.max(1, Math.floor(length / step));

@@ -39,7 +39,7 @@ export const turn = (x: number, y: number, number: string): Mark[] => [
 ];
 
 /** An arrowhead whose tip is at a point, looking along `way` (of length 1). */
-export function head(tip: Point, way: Point, size: number = 2.4): Mark {
+export function head(tip: Point, way: Point, size = 2.4): Mark {
   const at = (back: number, off: number) =>
     point(tip.x - way.x * back - way.y * off, tip.y - way.y * back + way.x * off);
   return area(polyline([tip, at(size, size * 0.34), at(size, -size * 0.34)], { closed: true }), {

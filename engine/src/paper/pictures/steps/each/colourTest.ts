@@ -1,5 +1,5 @@
 import { point, polyline } from '../../../../geometry/index.ts';
-import { area, type Mark } from '../../../drawing/index.ts';
+import { area, inks, type Mark } from '../../../drawing/index.ts';
 import { mm } from '../../../../units/index.ts';
 import { curve, lineTo } from '../lines.ts';
 import type { Draw } from '../picture.ts';
@@ -10,17 +10,17 @@ import { basin, drop, rag } from '../tools/index.ts';
 
 /** A wet white rag is dabbed on cloth and ribbon; what it takes up tells which is washed by itself. */
 export const colourTest: Draw = (scene) => {
+  const hasRows = scene.plan.ribbons.rows.length > 0;
   const stain = area(
     curve(
       [point(63, 33.4), point(67, 32.4), point(70, 34.2), point(69.6, 37), point(66, 38), point(62.4, 36.6)],
       true,
     ),
-    { ...ribbonLook(scene, 0), width: mm(0.2) },
+    { ...(hasRows ? ribbonLook(scene, 0) : { fill: inks.wash, pattern: 'dots' as const }), width: mm(0.2) },
   );
   const marks: Mark[] = [
     ...patch('right', { left: 3, top: 10, right: 42, bottom: 46, torn: ['left', 'bottom'] }),
-    band(scene, 0, 3, 17, 42, 24),
-    band(scene, 1, 3, 32, 42, 39),
+    ...(hasRows ? [band(scene, 0, 3, 17, 42, 24), band(scene, 1, 3, 32, 42, 39)] : []),
     rag({ x: 22, y: 20.5, scale: 1.15 }),
     ...movement(lineTo([22, 3], [22, 11])),
     drop({ x: 17.5, y: 3.4, scale: 1.1 }),

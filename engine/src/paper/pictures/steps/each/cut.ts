@@ -7,7 +7,7 @@ import { lineTo } from '../lines.ts';
 import { shapeOf } from '../panel.ts';
 import type { Draw, Scene } from '../picture.ts';
 import { movement } from '../signs.ts';
-import { bareTable } from '../table.ts';
+import { bareTable, firstWidths } from '../table.ts';
 import { pin, shears } from '../tools/index.ts';
 import { note } from '../wording.ts';
 
@@ -17,7 +17,7 @@ export const cut: Draw = (scene) =>
 
 const throughLayers: Draw = (scene) => {
   const { skirt } = scene.plan;
-  const folded = foldedPanel(scene, { left: 6, top: 4, width: 38, height: 55 });
+  const folded = foldedPanel(scene, { left: 6, top: 4, width: 33, height: 55 });
   const { left, top, height } = folded.fitted.box;
   const waist = folded.side(skirt.marks.waistQuarter.value, 0);
   const hem = folded.side(skirt.marks.hemQuarter.value, shapeOf(scene).length);
@@ -61,14 +61,15 @@ function slit(scene: Scene): Mark[] {
 
 /** Straight widths are cut, or torn, one after the other from selvage to selvage. */
 const widths: Draw = (scene) => {
-  const lay = scene.plan.cloth.chosen;
-  const { marks, fitted } = bareTable(lay, { left: 6, top: 20, width: 74, height: 36 });
+  const table = firstWidths(scene.plan.cloth.chosen);
+  const { marks, fitted } = bareTable(table, { left: 6, top: 20, width: 74, height: 36 });
   const { top, height } = fitted.box;
-  const [piece] = lay.table.pieces;
+  const [piece] = table.pieces;
   const bounds = boundsOf(piece ? fitted.path(piece.outline) : []);
   const alongBolt = Math.abs(bounds.width / fitted.scale - scene.plan.skirt.marks.cutLength.value) < 1;
   const line = alongBolt ? bounds.right : bounds.left;
-  const pins = lay.table.layers > 1 ? [0.3, 0.7].map((t) => pin({ x: line - 10, y: top + height * t })) : [];
+  const pins =
+    table.layers > 1 ? [0.3, 0.7].map((t) => pin({ x: Math.max(4, line - 10), y: top + height * t })) : [];
   const tools = alongBolt
     ? [
         stroke(lineTo([line, top], [line, top + 8]), { width: mm(0.9) }),
@@ -80,14 +81,14 @@ const widths: Draw = (scene) => {
         shears({ x: line + 12, y: bounds.bottom }),
       ];
   return {
-    height: top + height + 5,
+    height: Math.max(38, top + height + 5, bounds.bottom + 8),
     marks: [
       ...marks,
       ...tools,
-      ...(lay.table.layers > 1
+      ...(table.layers > 1
         ? note(
             point(70, 12),
-            scene.speaker.text(scene.speaker.words.papers.layers, { layers: lay.table.layers }),
+            scene.speaker.text(scene.speaker.words.papers.layers, { layers: table.layers }),
             { ink: inks.grey },
           )
         : []),

@@ -12,7 +12,9 @@ import { measured, note } from '../wording.ts';
 const MOST = 6;
 const LEFT = 14;
 const LONGEST = 62;
-const STEP = 5.6;
+const STEP = 4.9;
+const TALL = 3.3;
+const TOP = 10;
 
 const longestOf = ({ strips }: Row): Row['strips'][number]['length'] | undefined =>
   strips.map(({ length }) => length).sort((a, b) => b.value - a.value)[0];
@@ -27,42 +29,46 @@ export const cutRibbon: Draw = (scene) => {
   const most = rows[0]?.length;
   const scale = LONGEST / Math.max(1, most?.value ?? 1);
   const strips = rows.flatMap(({ row, i, length }, k): Mark[] => {
-    const y = 12 + k * STEP;
+    const y = TOP + k * STEP;
     return [
-      band(scene, i, LEFT, y, LEFT + Math.max(4, (length?.value ?? 0) * scale), y + 3.6),
-      ...turn(LEFT - 6, y + 1.8, String(row.number)),
+      band(scene, i, LEFT, y, LEFT + Math.max(4, (length?.value ?? 0) * scale), y + TALL),
+      ...turn(LEFT - 6, y + TALL / 2, String(row.number)),
     ];
   });
   const last = rows.at(-1);
   const least = last?.length;
-  const bottom = 12 + Math.max(0, rows.length - 1) * STEP + 3.6;
+  const bottom = TOP + Math.max(0, rows.length - 1) * STEP + TALL;
   const marks: Mark[] = [
-    ...note(point(LEFT - 6, 6), speaker.words.papers.row, { ink: inks.grey }),
+    ...note(point(LEFT - 6, 4.4), speaker.words.papers.row, { ink: inks.grey }),
     ...strips,
-    ...(most ? [measured(point(LEFT, 12), point(LEFT + LONGEST, 12), speaker.value(most), -3)] : []),
+    ...(most ? [measured(point(LEFT, TOP), point(LEFT + LONGEST, TOP), speaker.value(most), -2.6)] : []),
     ...(most && least && speaker.value(least) !== speaker.value(most)
       ? [measured(point(LEFT, bottom), point(LEFT + least.value * scale, bottom), speaker.value(least), 2.6)]
       : []),
-    ...ends(scene, bottom + 12),
+    ...ends(scene, bottom + 10),
   ];
-  return { height: bottom + 30, marks };
+  return { height: bottom + 22, marks };
 };
 
 /** A cut end close by: a drop of sealant, the warmth beside a flame, or nothing but care. */
-function ends(scene: Scene, top: number): Mark[] {
+function ends(scene: Scene, y: number): Mark[] {
   const kept = scene.plan.request.ribbons.ends;
-  const y = top + 4;
   const cutEnd = band(scene, 0, 6, y, 46, y + 9);
   const sealed = stroke(lineTo([46.2, y], [46.2, y + 9]), { width: mm(1.3) });
   switch (kept) {
     case 'sealant':
-      return [cutEnd, sealed, bottle({ x: 52, y: y + 1, turn: 35 }), drop({ x: 48.6, y: y + 3.4 })];
+      return [
+        cutEnd,
+        sealed,
+        bottle({ x: 50.5, y: y + 3.6, turn: 78 }),
+        drop({ x: 48.7, y: y + 4.2, scale: 0.8 }),
+      ];
     case 'flame':
       return [
         cutEnd,
         sealed,
-        flame({ x: 57, y: y + 8, scale: 1.2 }),
-        rectangle(55.4, y + 8, 3.2, 5.6, { fill: inks.paper, width: mm(0.35) }),
+        flame({ x: 57, y: y + 6 }),
+        rectangle(55.4, y + 6, 3.2, 5, { fill: inks.paper, width: mm(0.35) }),
       ];
     case 'none':
       return [

@@ -11,7 +11,7 @@ const TOP = 6;
 export const finish: Draw = (scene) => {
   const { speaker, plan } = scene;
   const { skirt } = plan;
-  const scale = 48 / skirt.finishedLength.value;
+  const scale = 45 / skirt.finishedLength.value;
   const worn = wornSkirt(scene, { scale: Math.min(scale, 0.16), x: 40, top: TOP, widest: 34 });
   const right = 40 + worn.halfHem;
   const side = Math.min(76, right + 5);

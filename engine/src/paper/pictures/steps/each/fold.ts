@@ -68,11 +68,11 @@ function foldedAcross(upper: number, twice: boolean): Mark[] {
 }
 
 /** A corner of the folded stack, its layers seen from their edge, and what each of its sides is. */
-function stack(scene: Scene, top: number): Mark[] {
+function stack(scene: Scene, top: number, deep = 12): Mark[] {
   const { papers } = scene.speaker.words;
   const folding = foldingOf(scene);
   const layers = layersOf[folding];
-  const [left, right, edge] = [29, 58, top + 12];
+  const [left, right, edge] = [29, 58, top + deep];
   const bottom = edge + (layers - 1) * BETWEEN_LAYERS;
   const middle = (edge + bottom) / 2;
   const below = Array.from({ length: layers - 1 }, (_, i) => layers - 1 - i).map((layer) =>
@@ -101,28 +101,33 @@ function stack(scene: Scene, top: number): Mark[] {
   ];
 }
 
-/** Cloth folded once or not at all, with the panels where they are cut; then, cut apart, laid fold on fold. */
+/** Cloth folded once or not at all, with the panels where they are cut; cut apart, they are laid fold on fold. */
 function onTable(scene: Scene, way: 'across' | 'along' | null): Picture {
   const stacked = foldingOf(scene) === 'fold on fold';
-  const open = way === null ? [] : openCloth(scene, way);
-  const top = way === null ? 7 : topOf(way) + 24;
-  const deep = stacked ? (way === null ? 26 : 16) : way === null ? 40 : 22;
-  const { marks, fitted } = tableView(scene, scene.plan.cloth.chosen, {
+  if (way === null) return notFolded(scene, stacked);
+  const below = topOf(way) + DEEP + 9;
+  const open = openCloth(scene, way);
+  if (stacked) return { height: below + 31, marks: [...open, ...stack(scene, below, 9)] };
+  const { marks, fitted } = tableView(scene, scene.plan.cloth.chosen.table, {
     left: 17,
-    top,
+    top: below + 4,
     width: 52,
-    height: deep,
+    height: 22,
   });
-  const { left, width } = fitted.box;
-  const under = fitted.box.top + fitted.box.height;
+  return { height: Math.max(38, fitted.box.top + fitted.box.height + 7), marks: [...open, ...marks] };
+}
+
+function notFolded(scene: Scene, stacked: boolean): Picture {
+  const room = { left: 17, top: 7, width: 52, height: stacked ? 15 : 40 };
+  const { marks, fitted } = tableView(scene, scene.plan.cloth.chosen.table, room);
+  const { left, top, width, height } = fitted.box;
+  const bottom = top + height;
   const cloth = spoken(scene, 'cloth');
-  const length =
-    way === null && cloth
-      ? [measured(point(left, under), point(left + width, under), scene.speaker.value(cloth), 7)]
-      : [];
-  const below = under + (length.length > 0 ? 13 : 7);
+  const length = cloth
+    ? [measured(point(left, bottom), point(left + width, bottom), scene.speaker.value(cloth), 7)]
+    : [];
   return {
-    height: stacked ? below + 30 : below,
-    marks: [...open, ...marks, ...length, ...(stacked ? stack(scene, below + 1) : [])],
+    height: stacked ? bottom + 43 : Math.max(38, bottom + 13),
+    marks: [...marks, ...length, ...(stacked ? stack(scene, bottom + 14, 7) : [])],
   };
 }

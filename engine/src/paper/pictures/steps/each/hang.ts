@@ -52,7 +52,7 @@ export const hang: Draw = (scene) => {
     clock({ x: 71, y: 15 }),
     ...(hours ? [...named(point(71, 32), speaker.name(hours), speaker.value(hours), { room: 27 })] : []),
   ];
-  return { height: 60, marks };
+  return { height: Math.max(60, bottom + 8), marks };
 };
 
 /** How far a curved raw edge lies above its middle, at a share of its half width. */

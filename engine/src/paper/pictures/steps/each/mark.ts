@@ -7,7 +7,7 @@ import { foldingOf, layersOf } from '../layers.ts';
 import { lineTo } from '../lines.ts';
 import { shapeOf } from '../panel.ts';
 import { spoken, WIDTH, type Draw, type Scene } from '../picture.ts';
-import { tableView } from '../table.ts';
+import { firstWidths, tableView } from '../table.ts';
 import { chalk, ruler } from '../tools/index.ts';
 import { measured, named, note, pointed } from '../wording.ts';
 
@@ -19,12 +19,13 @@ const atTheFold: Draw = (scene) => {
   const { speaker, plan } = scene;
   const { papers } = speaker.words;
   const shape = shapeOf(scene);
-  const folded = foldedPanel(scene, { left: 26, top: 5, width: 31, height: 54 });
+  const folded = foldedPanel(scene, { left: 26, top: 5, width: 31, height: 52 });
   const { fitted } = folded;
   const { left, top, width, height } = fitted.box;
   const level = (y: number): number => fitted.at(point(0, y)).y;
   const middle = top + height / 2;
   const hemLine = spoken(scene, 'hemLine');
+  const edge = foldingOf(scene) === 'twice' ? papers.foldAndEnds : papers.sideEdge;
   const marks: Mark[] = [
     ...folded.ground,
     folded.cutLine,
@@ -33,6 +34,11 @@ const atTheFold: Draw = (scene) => {
       { ...foldLine, stroke: inks.ink, width: mm(0.3) },
     ),
     ...(plan.skirt.hang.shape === 'straight' ? straightMarks(scene, folded) : curvedMarks(scene, folded)),
+    ...note(point(left + width + OFF, middle), edge, {
+      align: 'start',
+      room: WIDTH - 1 - left - width - OFF,
+      ink: inks.grey,
+    }),
     ...note(point(11.5, middle), layersOf[foldingOf(scene)] > 2 ? papers.twoFolds : papers.oneFold, {
       room: 21,
       bold: true,
@@ -40,7 +46,8 @@ const atTheFold: Draw = (scene) => {
     ...down(left, level(0), 5, papers.casingFold, speaker.value(plan.skirt.waist.topAllowance)),
     ...(hemLine ? down(left, level(shape.length), -5, papers.hemFold, speaker.value(hemLine)) : []),
   ];
-  return { height: 64, marks };
+  const curved = plan.skirt.hang.shape === 'curved';
+  return { height: Math.max(61, level(shape.length) + (curved ? 10 : 0)), marks };
 };
 
 /** How far below the top edge a fold line is chalked. */
@@ -57,12 +64,11 @@ function straightMarks(scene: Scene, { fitted, side }: FoldedPanel): Mark[] {
   const { speaker, plan } = scene;
   const { papers } = speaker.words;
   const { marks } = plan.skirt;
-  const { left, top, width, height } = fitted.box;
+  const { left, width } = fitted.box;
   const words = left + width + OFF;
   const room = WIDTH - 1 - words;
   const waist = side(marks.waistQuarter.value, 0);
   const hem = side(marks.hemQuarter.value, shapeOf(scene).length);
-  const edge = foldingOf(scene) === 'twice' ? papers.foldAndEnds : papers.sideEdge;
   const look = { room, bold: true };
   return [
     ruler(Math.max(6, hem.x - left), { x: left, y: hem.y - 4.4 }),
@@ -83,7 +89,6 @@ function straightMarks(scene: Scene, { fitted, side }: FoldedPanel): Mark[] {
       'start',
       look,
     ),
-    ...note(point(words, top + height / 2), edge, { align: 'start', room, ink: inks.grey }),
   ];
 }
 
@@ -121,10 +126,10 @@ function curvedMarks(scene: Scene, { fitted, side }: FoldedPanel): Mark[] {
 
 /** Straight widths: one ruler's length after the other, from selvage to selvage. */
 const widths: Draw = (scene) => {
-  const lay = scene.plan.cloth.chosen;
-  const { marks, fitted } = tableView(scene, lay, { left: 15, top: 9, width: 56, height: 32 });
+  const table = firstWidths(scene.plan.cloth.chosen);
+  const { marks, fitted } = tableView(scene, table, { left: 15, top: 9, width: 56, height: 32 });
   const { left, top, width, height } = fitted.box;
-  const [piece] = lay.table.pieces;
+  const [piece] = table.pieces;
   const cut = scene.plan.skirt.marks.cutLength;
   const bounds = boundsOf(piece ? fitted.path(piece.outline) : []);
   const value = scene.speaker.value(cut);
@@ -138,5 +143,5 @@ const widths: Draw = (scene) => {
         chalk({ x: bounds.right, y: top + height - 3, scale: 0.9 }),
       ]
     : [ruler(Math.max(8, Math.min(30, width - 4)), { x: left + 2, y: bounds.bottom - 4 })];
-  return { height: top + height + 9, marks: [...marks, ...tools, line] };
+  return { height: Math.max(38, top + height + 9, bounds.bottom + 4), marks: [...marks, ...tools, line] };
 };

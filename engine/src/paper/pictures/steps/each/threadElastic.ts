@@ -68,7 +68,9 @@ function drawnThrough(): Mark[] {
 function triedOn(scene: Scene): Mark[] {
   const x = 68;
   const body = person(scene, x, 61.5, 57);
-  const skirt = wornSkirt(scene, { scale: body.scale, x, top: body.waist, widest: 13.6 });
+  // A skirt longer than its wearer is drawn to the floor.
+  const longest = (61.5 - body.waist) / scene.plan.skirt.finishedLength.value;
+  const skirt = wornSkirt(scene, { scale: Math.min(body.scale, longest), x, top: body.waist, widest: 13.6 });
   const length = spoken(scene, 'length');
   const hem = Math.min(62.5, skirt.bottom);
   return [

@@ -43,9 +43,7 @@ export const trim: Draw = (scene) => {
       ...offcut(edge, strip),
       shears({ x: 63.5, y: edge + 1.6, turn: 183 }),
       measured(point(48, edge), point(48, edge + strip), '', 2.6),
-      ...note(point(65, edge + strip + 9), `${speaker.name(trimOff)}: ${speaker.value(trimOff)}`, {
-        room: 36,
-      }),
+      ...named(point(58, edge + strip + 7), speaker.name(trimOff), speaker.value(trimOff), { room: 22 }),
     );
   return { height: 62, marks };
 };

@@ -49,7 +49,7 @@ export const shears = (at: Lies): Mark =>
   lying('shears', [lying('', [...blade(1), ...blade(-1), dot(point(0, 0), mm(0.5))], { x: -6, y: 0 })], at);
 
 /** A ruler from its nought; it lies along +x, its marked edge along the line. */
-export function ruler(length: number, at: Lies, every: number = 2.5): Mark {
+export function ruler(length: number, at: Lies, every = 2.5): Mark {
   const count = Math.floor(length / every);
   const ticks = Array.from({ length: count + 1 }, (_, i) =>
     lineTo([i * every, 0], [i * every, i % 4 === 0 ? 2.2 : 1.1]),

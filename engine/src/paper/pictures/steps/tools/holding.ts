@@ -10,7 +10,7 @@ const wire = { width: mm(0.4) };
 /**
  * A pin from its head, along +x. Between `from` and `to` it runs beneath what it pins.
  */
-export const pin = (at: Lies, length: number = 9, under: readonly [number, number] = [2.6, 6.2]): Mark => {
+export const pin = (at: Lies, length = 9, under: readonly [number, number] = [2.6, 6.2]): Mark => {
   const [from, to] = under;
   const shown = [lineTo([0, 0], [from, 0]), ...(to < length ? [lineTo([to, 0], [length, 0])] : [])];
   return lying(
@@ -40,7 +40,7 @@ export const clip = (at: Lies): Mark =>
   );
 
 /** A closed safety pin along +x, its coil at the left. */
-export const safetyPin = (at: Lies, length: number = 13): Mark =>
+export const safetyPin = (at: Lies, length = 13): Mark =>
   lying(
     'safety pin',
     [

@@ -7,7 +7,7 @@ import { lying, type Lies } from './place.ts';
 const body = { fill: inks.paper, width: mm(0.4) };
 
 /** A basin of water; its point is the middle of its rim. */
-export const basin = (at: Lies, width: number = 24): Mark => {
+export const basin = (at: Lies, width = 24): Mark => {
   const half = width / 2;
   return lying(
     'basin',
