@@ -38,7 +38,7 @@ export interface Colour {
 }
 
 const isPreset = (text: string): text is PresetColour => Object.hasOwn(presetColours, text);
-const HEX = /^#[0-9a-f]{6}$/i;
+const HEX = /^#[0-9a-fA-F]{6}$/;
 
 export const preset = (name: PresetColour): Colour => ({ hex: presetColours[name], preset: name, name });
 

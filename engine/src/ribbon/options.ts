@@ -35,7 +35,7 @@ export const ribbonOptions = (fields: Fields) =>
   z
     .strictObject({
       /** A number of equal rows, or each band from the hem up. */
-      rows: z.union([z.int().min(0).max(MOST_ROWS), z.array(bandOptions(fields)).max(MOST_ROWS)]).default(6),
+      rows: z.union([z.int().min(0).max(MOST_ROWS), z.array(bandOptions(fields)).max(MOST_ROWS)]).prefault(6),
       colours: z.array(colourField).min(1).max(24).prefault(['teal', 'gold']),
       width: fields.usual(ribbonWidth, { inches: '5/8 in', metric: '1.6 cm' }),
       /** Lower edge of the lowest row and upper edge of the highest, both from the finished hem. */

@@ -28,8 +28,8 @@ export function finishingSteps(bench: Bench): Step[] {
           after: ['threadElastic'],
           station: 'machine',
           sentences: [
-            say('closeElastic.join'),
             say('closeElastic.even'),
+            say('closeElastic.join'),
             say('closeElastic.opening'),
             say('closeElastic.catch', { seams: skirt.sideSeams }),
           ],

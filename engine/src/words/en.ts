@@ -580,8 +580,8 @@ export const en: Catalogue = {
     'threadElastic.pin': 'Lap the ends and close them with a safety pin.',
     'threadElastic.tryOn':
       'Try it on before you stitch: it must pass the hips, stay up, and hang {length} long. Change the elastic now if it doesn’t.',
-    'closeElastic.join': 'Lap the ends flat and stitch over them four times with a zigzag.',
-    'closeElastic.even': 'Let the elastic slip in and spread the gathers evenly, side seams at the sides.',
+    'closeElastic.join': 'Take out the pin, lap the ends flat, stitch over them four times with a zigzag, and let them slip in.',
+    'closeElastic.even': 'Spread the gathers evenly along the pinned elastic, side seams at the sides, before it is closed.',
     'closeElastic.opening': 'Then stitch the opening closed, the elastic stretched flat.',
     'closeElastic.catch':
       'Catch the elastic by stitching down through the casing at {seams, plural, one {the seam} other {each of the # seams}}, so that it does not roll.',

@@ -664,9 +664,8 @@ export const fr: Catalogue = {
     'threadElastic.pin': 'Superposez les bouts et fermez-les avec une épingle de sûreté.',
     'threadElastic.tryOn':
       'Essayez la jupe avant de coudre : elle doit passer les hanches, tenir, et tomber à {length} de long. Sinon, changez l’élastique maintenant.',
-    'closeElastic.join': 'Superposez les bouts à plat et passez dessus quatre fois au point zigzag.',
-    'closeElastic.even':
-      'Laissez l’élastique rentrer et répartissez les fronces également, les coutures de côté sur les côtés.',
+    'closeElastic.join': 'Ôtez l’épingle, superposez les bouts à plat, piquez-les quatre fois au zigzag, puis laissez-les rentrer dans la coulisse.',
+    'closeElastic.even': 'Répartissez les fronces également le long de l’élastique épinglé, coutures de côté sur les côtés, avant de le fermer.',
     'closeElastic.opening': 'Piquez ensuite l’ouverture pour la fermer, l’élastique étiré à plat.',
     'closeElastic.catch':
       'Arrêtez l’élastique en piquant de haut en bas à travers la coulisse, {seams, plural, one {à la couture} other {à chacune des # coutures}}, pour qu’il ne roule pas.',

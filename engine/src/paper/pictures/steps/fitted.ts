@@ -18,7 +18,7 @@ export interface Fitted {
   readonly box: Box;
 }
 
-export type Upright = 'top' | 'middle' | 'bottom';
+type Upright = 'top' | 'middle' | 'bottom';
 
 export function fitInto(outline: Path, room: Box, upright: Upright = 'middle'): Fitted {
   const bounds = boundsOf(outline);

@@ -8,7 +8,7 @@ import { edgeOn, frayed } from './surface.ts';
  * How cloth lies: folded twice; so folded, the fold at its side slit; each panel's cloth folded once along its
  * centre and lain fold on fold; folded once for one panel after another; or not folded.
  */
-export type Folding = 'twice' | 'slit' | 'fold on fold' | 'once' | 'open';
+type Folding = 'twice' | 'slit' | 'fold on fold' | 'once' | 'open';
 
 export function foldingOf({ plan }: Scene): Folding {
   const { cloth, skirt } = plan;

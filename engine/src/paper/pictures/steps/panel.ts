@@ -2,15 +2,14 @@ import { endOf, point, startOf, type Path, type Point } from '../../../geometry/
 import type { PanelShape } from '../../../skirt/index.ts';
 import { mm } from '../../../units/index.ts';
 import { dot, stroke, type Mark } from '../../drawing/index.ts';
-import { chalkLine, foldLine, ribbonArea } from '../cloth.ts';
+import { chalkLine, foldLine } from '../cloth.ts';
 import { fitInto, type Box, type Fitted } from './fitted.ts';
 import type { Scene } from './picture.ts';
-import { ribbon } from './ribbons.ts';
 import { cloth, type Face } from './surface.ts';
 
 export const shapeOf = ({ plan }: Scene): PanelShape => plan.skirt.panels[0].shape;
 
-export interface OpenPanel {
+interface OpenPanel {
   readonly fitted: Fitted;
   readonly marks: readonly Mark[];
 }
@@ -24,9 +23,6 @@ export function openPanel(scene: Scene, face: Face, room: Box): OpenPanel {
     .map(({ finished }) => stroke(fitted.path(finished), { ...foldLine, width: mm(0.2) }));
   return { fitted, marks: [...cloth(face, fitted.path(shape.trimmed)), ...folds] };
 }
-
-export const rowRibbons = (scene: Scene, { path }: Fitted): Mark[] =>
-  scene.plan.ribbons.rows.map((row, i) => ribbon(scene, i, path(ribbonArea(row))));
 
 export const chalkLines = ({ plan }: Scene, { path }: Fitted): Mark[] =>
   plan.ribbons.rows

@@ -5,15 +5,15 @@ import { curve } from './lines.ts';
 import { within, type Scene } from './picture.ts';
 
 /** Levels on a body of height 1, from the crown: survey means of the waist and the widest hip (from memory). */
-export const WAIST_LEVEL = 0.378;
-export const HIP_LEVEL = 0.495;
+const WAIST_LEVEL = 0.378;
+const HIP_LEVEL = 0.495;
 /** Of the height, waist to floor; see the body room's own line for it. */
 const WAIST_TO_FLOOR = 1 - WAIST_LEVEL;
 const USUAL_HEIGHT = 1650;
 /** Half of a body's breadth from the front, of its girth. Common practice, no source. */
 const HALF_BREADTH = 0.18;
 
-export interface Person {
+interface Person {
   readonly marks: readonly Mark[];
   readonly height: number;
   readonly waist: number;

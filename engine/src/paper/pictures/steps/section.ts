@@ -5,7 +5,7 @@ import { lineTo } from './lines.ts';
 import { edgeOn, frayed } from './surface.ts';
 
 /** A turned edge cut through and seen from the side, with the skirt hanging on the left and its wrong side to the right. */
-export interface Turned {
+interface Turned {
   readonly x: number;
   /** Level of the outer fold. */
   readonly fold: number;

@@ -27,10 +27,10 @@ export const bad = (x: number, y: number): Mark[] => [
 ];
 
 /** First this, then that. */
-export const turn = (x: number, y: number, number: string): Mark[] => [
-  circle(point(x, y), mm(2.6), { stroke: null, fill: inks.ink }),
+export const turn = (x: number, y: number, number: string, radius = 2.6): Mark[] => [
+  circle(point(x, y), mm(radius), { stroke: null, fill: inks.ink }),
   label(point(x, y), number, {
-    size: mm(3.4),
+    size: mm(Math.max(3, radius * 1.3)),
     align: 'middle',
     baseline: 'middle',
     bold: true,

@@ -1,5 +1,4 @@
-import { chordWithin, line, point, polyline, type Path } from '../../../geometry/index.ts';
-import { boundsOf } from '../../../geometry/index.ts';
+import { boundsOf, chordWithin, line, point, polyline, type Path } from '../../../geometry/index.ts';
 import { mm } from '../../../units/index.ts';
 import { area, inks, stroke, type Mark, type Style } from '../../drawing/index.ts';
 import { lineTo, wavy } from './lines.ts';
@@ -38,10 +37,10 @@ export function cloth(face: Face, outline: Path, look: Partial<Style> = {}): Mar
   ];
 }
 
-export type Side = 'left' | 'top' | 'right' | 'bottom';
+type Side = 'left' | 'top' | 'right' | 'bottom';
 
 /** A cut-out of cloth: its `torn` sides run on beyond the drawing. */
-export interface Patch {
+interface Patch {
   readonly left: number;
   readonly top: number;
   readonly right: number;

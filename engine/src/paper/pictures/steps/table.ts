@@ -8,13 +8,13 @@ import { WIDTH, type Scene } from './picture.ts';
 import { patch } from './surface.ts';
 import { note } from './wording.ts';
 
-export interface TableView {
+interface TableView {
   readonly fitted: Fitted;
   readonly marks: readonly Mark[];
 }
 
 /** A table of which only the beginning is drawn has no end on the right. */
-export type Shown = Omit<Lay['table'], 'right'> & { readonly right: TableEdge | null };
+type Shown = Omit<Lay['table'], 'right'> & { readonly right: TableEdge | null };
 
 const WIDTHS_SHOWN = 2;
 

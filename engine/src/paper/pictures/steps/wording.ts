@@ -4,7 +4,7 @@ import { dimension, inks, label, straight, type Ink, type Mark } from '../../dra
 import { thinLine } from '../cloth.ts';
 
 /** Em of every word in a step's drawing: 9 pt, read at arm's length. */
-export const EM = mm(3.2);
+const EM = mm(3.2);
 const LEADING = 1.15;
 
 /** Widest a letter of each kind is in a plain face, of the em: drawings know no font, so words are kept well inside. */
@@ -14,7 +14,7 @@ function shareOf(letter: string): number {
   return 0.54;
 }
 
-export const widthGuess = (text: string, em: number = EM): number =>
+const widthGuess = (text: string, em: number = EM): number =>
   Array.from(text).reduce((sum, letter) => sum + shareOf(letter), 0) * em;
 
 function lines(text: string, room: number, em: number): string[] {
@@ -28,7 +28,7 @@ function lines(text: string, room: number, em: number): string[] {
   return found;
 }
 
-export interface NoteLook {
+interface NoteLook {
   /** Width to break lines at. */
   readonly room?: number;
   readonly align?: 'start' | 'middle' | 'end';

@@ -6,7 +6,7 @@ import { within, type Scene } from './picture.ts';
 import { ribbon } from './ribbons.ts';
 
 /** Where a worn skirt stands: its lengths are to one scale. */
-export interface Worn {
+interface Worn {
   /** Millimetres of paper for each of cloth. */
   readonly scale: number;
   /** Middle of the top edge. */
@@ -17,7 +17,7 @@ export interface Worn {
 }
 
 /** A skirt seen from the front, gathered on its elastic. */
-export interface WornSkirt {
+interface WornSkirt {
   readonly marks: readonly Mark[];
   readonly halfTop: number;
   readonly halfHem: number;

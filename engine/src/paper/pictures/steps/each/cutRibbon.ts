@@ -32,7 +32,7 @@ export const cutRibbon: Draw = (scene) => {
     const y = TOP + k * STEP;
     return [
       band(scene, i, LEFT, y, LEFT + Math.max(4, (length?.value ?? 0) * scale), y + TALL),
-      ...turn(LEFT - 6, y + TALL / 2, String(row.number)),
+      ...turn(LEFT - 6, y + TALL / 2, String(row.number), 2.15),
     ];
   });
   const last = rows.at(-1);

@@ -107,7 +107,7 @@ function onTable(scene: Scene, way: 'across' | 'along' | null): Picture {
   if (way === null) return notFolded(scene, stacked);
   const below = topOf(way) + DEEP + 9;
   const open = openCloth(scene, way);
-  if (stacked) return { height: below + 31, marks: [...open, ...stack(scene, below, 9)] };
+  if (stacked) return { height: below + 26, marks: [...open, ...stack(scene, below, 9)] };
   const { marks, fitted } = tableView(scene, scene.plan.cloth.chosen.table, {
     left: 17,
     top: below + 4,

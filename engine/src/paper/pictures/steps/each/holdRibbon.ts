@@ -35,9 +35,7 @@ function extra(scene: Scene): Mark[] {
   const { speaker, plan } = scene;
   return [
     measured(point(SIDE - over, UPPER), point(SIDE, UPPER), '', -4),
-    ...note(point(Math.max(7.5, SIDE - over / 2), UPPER - 7), speaker.value(plan.ribbons.overhang), {
-      bold: true,
-    }),
+    ...note(point(SIDE - 0.9, UPPER - 7), speaker.value(plan.ribbons.overhang), { align: 'end', bold: true }),
   ];
 }
 
