@@ -1,4 +1,5 @@
 import type { Step } from '../../sewing/index.ts';
+import { mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import type { PaperDocument } from '../drawing/index.ts';
 import {
@@ -31,6 +32,9 @@ export function booklet(input: PaperInput): PaperDocument {
   return documentOf(input, papers.booklet, flow(blocks, sheetOf(input, papers.booklet), fonts));
 }
 
+/** Three steps to a page: fewer leaves to turn with full hands. */
+const TALLEST = mm(50);
+
 function stepBlock(step: Step, number: number, { plan, speaker }: PaperInput): Block {
   const { steps } = speaker.words;
   return together(
@@ -47,7 +51,7 @@ function stepBlock(step: Step, number: number, { plan, speaker }: PaperInput): B
           ...step.cautions.map((code) => cautionLine(code, speaker)),
         ],
       },
-      { share: 1, blocks: [picture(stepPicture(plan, step, speaker))] },
+      { share: 1, blocks: [picture(stepPicture(plan, step, speaker), { maxHeight: TALLEST })] },
     ),
   );
 }
