@@ -1,7 +1,8 @@
 import js from '@eslint/js';
+import { defineConfig } from 'eslint/config';
 import tseslint from 'typescript-eslint';
 
-export default tseslint.config(
+export default defineConfig(
   { ignores: ['**/dist/**', 'coverage/**', '.dependency-cruiser.cjs'] },
   js.configs.recommended,
   ...tseslint.configs.strictTypeChecked,

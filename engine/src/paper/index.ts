@@ -13,7 +13,6 @@ export {
   makePaper,
   paperNames,
   paperSet,
-  settings,
   stripsText,
   titleOf,
   type Paper,
@@ -25,4 +24,4 @@ export { foldDiagram } from './pictures/foldDiagram.ts';
 export { panelRows } from './pictures/panelRows.ts';
 export { layPicture, type LaySize } from './pictures/layPicture.ts';
 export { stepPicture } from './pictures/steps/index.ts';
-export { PLAN_VERSION, planDocument, planJsonSchema, planSchema, type PlanDocument } from './planDocument.ts';
+export { planDocument, planJsonSchema, type PlanDocument } from './planDocument.ts';

@@ -1,10 +1,6 @@
 export { composeRibbons, type Composition } from './compose.ts';
 export {
-  endSeals,
-  holds,
-  placements,
   ribbonOptions,
-  spacings,
   type EndSeal,
   type Hold,
   type Placement,
@@ -12,6 +8,6 @@ export {
   type Spacing,
 } from './options.ts';
 export { ribbonTotals, type RibbonTotal } from './totals.ts';
-export { fitBands, type Spaced, type SpacingWish } from './spacing.ts';
+export type { Spaced, SpacingWish } from './spacing.ts';
 export type { Curve, Row, Strip } from './row.ts';
 export type { RibbonFigureCode, RibbonNoticeCode } from './codes.ts';

@@ -1,4 +1,4 @@
 export { seamLines } from './seams.ts';
-export { edgeFinishOption, edgeFinishes, type EdgeFinish } from './options.ts';
+export type { EdgeFinish } from './options.ts';
 export type { SeamClass, SeamName, StitchClass, StitchLine } from './line.ts';
 export type { SeamFigureCode } from './codes.ts';

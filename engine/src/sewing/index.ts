@@ -1,5 +1,5 @@
 export { planSewing, type Sewing } from './sewing.ts';
-export { sewingOptions, skills, type SewingOptions, type Skill } from './options.ts';
+export { sewingOptions, type SewingOptions, type Skill } from './options.ts';
 export type { Bench } from './bench.ts';
 export type { Caution, Sentence, SentenceCode, Station, Step, StepId, Stitch } from './step.ts';
 export type { SewingFigureCode } from './codes.ts';

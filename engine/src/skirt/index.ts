@@ -1,7 +1,6 @@
 export { draftSkirt, type Skirt } from './skirt.ts';
 export { clothWeights, type ClothWeight, type DraftContext } from './context.ts';
 export {
-  cutKinds,
   cutOptions,
   type CutKind,
   type CutOptions,

@@ -68,7 +68,7 @@ const cautionLine = (code: Step['cautions'][number], speaker: Speaker): Block =>
   );
 
 /** Where, how long, and how the machine is set. */
-export function settings(step: Step, speaker: Speaker): string[] {
+function settings(step: Step, speaker: Speaker): string[] {
   const { papers, stations, stitches } = speaker.words;
   const { stitch } = step;
   const set = stitch && {

@@ -8,7 +8,6 @@ import { shoppingList } from './shoppingList.ts';
 
 export { buyText } from './shoppingList.ts';
 export { haveLines } from './layPaper.ts';
-export { settings } from './booklet.ts';
 export { stripsText } from './card.ts';
 export { paperNames, titleOf, type Paper, type PaperInput, type PaperName } from './paperSet.ts';
 

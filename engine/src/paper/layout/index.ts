@@ -2,4 +2,3 @@ export * from './theme.ts';
 export * from './block.ts';
 export * from './sheet.ts';
 export { flow } from './flow.ts';
-export { wrap, type Line as WrappedLine, type Run } from './wrap.ts';

@@ -12,9 +12,6 @@ export type CutKind = CutOptions['kind'];
 
 const cuts: { readonly [Kind in CutKind]: Cut<Extract<CutOptions, { kind: Kind }>> } = { flared, gathered };
 
-/** Every cut there is, in the order in which they are offered. */
-export const cutKinds: readonly CutKind[] = ['flared', 'gathered'];
-
 /** Schema of any cut's options. */
 export const cutOptions = (fields: Fields) =>
   z.discriminatedUnion('kind', [flared.options(fields), gathered.options(fields)]);

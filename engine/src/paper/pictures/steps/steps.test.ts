@@ -164,13 +164,27 @@ test('the same plan gives the same drawings', () => {
   for (const plan of Object.values(plans)) expect(picturesOf(plan)).toEqual(picturesOf(plan));
 });
 
-test('the marking drawing shows waist and hem marks and where both fold', () => {
+test('a drawing shows the numbers that its step speaks of', () => {
+  const shown: Readonly<Partial<Record<StepId, readonly string[]>>> = {
+    prewash: ['before', 'after'],
+    fold: ['cloth'],
+    mark: ['casingLine', 'hemLine', 'waistQuarter', 'hemQuarter'],
+    trim: ['trimOff', 'length'],
+    sideSeams: ['seam'],
+    hem: ['depth', 'turnUnder'],
+    casing: ['depth', 'opening'],
+    threadElastic: ['cut', 'width', 'length'],
+  };
   const plan = planOf();
   const { value } = speakerOf(plan.request);
-  const words = textsOf(pictureOf(plan, 'mark')).join(' ');
-  expect(words).toContain(value(plan.skirt.marks.waistQuarter));
-  expect(words).toContain(value(plan.skirt.marks.hemQuarter));
-  expect(words).toContain(value(plan.skirt.waist.topAllowance));
+  for (const step of plan.sewing.steps) {
+    const params = Object.assign({}, ...step.sentences.map((each) => each.params)) as Record<string, unknown>;
+    const words = textsOf(pictureOf(plan, step.id)).join(' ');
+    for (const name of shown[step.id] ?? []) {
+      expect(params[name], `${step.id}: ${name}`).toBeDefined();
+      expect(words, `${step.id}: ${name}`).toContain(value(params[name] as Figure));
+    }
+  }
 });
 
 test('the rows’ drawing shows their lines from the raw edge, never from the hem', () => {

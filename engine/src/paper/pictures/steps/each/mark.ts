@@ -24,6 +24,7 @@ const atTheFold: Draw = (scene) => {
   const { left, top, width, height } = fitted.box;
   const level = (y: number): number => fitted.at(point(0, y)).y;
   const middle = top + height / 2;
+  const casingLine = spoken(scene, 'casingLine');
   const hemLine = spoken(scene, 'hemLine');
   const edge = foldingOf(scene) === 'twice' ? papers.foldAndEnds : papers.sideEdge;
   const marks: Mark[] = [
@@ -34,7 +35,7 @@ const atTheFold: Draw = (scene) => {
       { ...foldLine, stroke: inks.ink, width: mm(0.3) },
     ),
     ...(plan.skirt.hang.shape === 'straight' ? straightMarks(scene, folded) : curvedMarks(scene, folded)),
-    ...note(point(left + width + OFF, middle), edge, {
+    ...note(point(left + width + OFF, top + height * 0.42), edge, {
       align: 'start',
       room: WIDTH - 1 - left - width - OFF,
       ink: inks.grey,
@@ -43,7 +44,7 @@ const atTheFold: Draw = (scene) => {
       room: 21,
       bold: true,
     }),
-    ...down(left, level(0), 5, papers.casingFold, speaker.value(plan.skirt.waist.topAllowance)),
+    ...(casingLine ? down(left, level(0), 5, papers.casingFold, speaker.value(casingLine)) : []),
     ...(hemLine ? down(left, level(shape.length), -5, papers.hemFold, speaker.value(hemLine)) : []),
   ];
   const curved = plan.skirt.hang.shape === 'curved';
