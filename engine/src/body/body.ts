@@ -1,6 +1,6 @@
 import type { Figure, Notice } from '../figure/index.ts';
 import type { Mm } from '../units/index.ts';
-import { caution, length, type BodyNoticeCode } from './codes.ts';
+import { caution, type BodyNoticeCode } from './codes.ts';
 import { heightOf, waistToFloorOf } from './estimate.ts';
 import { hemHeightOf, hemNotices } from './hem-level.ts';
 import type { BodyMeasures, MeasureName, Pace } from './measures.ts';

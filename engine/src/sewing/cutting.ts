@@ -102,6 +102,9 @@ const rawLength = ({ skirt }: Bench) =>
 function foldSentences({ cloth, skirt }: Bench): Sentence[] {
   const lay = cloth.chosen;
   const size: Record<string, NoticeParam> = { cloth: lay.clothAfter, panels: skirt.panels.length };
+  // Straight widths are only cut across: nothing is marked at a fold.
+  const stack =
+    skirt.marking === 'at the fold' ? [say(lay.headToTail ? 'fold.wholePanels' : 'fold.stack')] : [];
   switch (lay.kind) {
     case 'double fold':
       return [say('fold.double', size), say('fold.doubleEdges'), say('fold.grain')];
@@ -111,10 +114,10 @@ function foldSentences({ cloth, skirt }: Bench): Sentence[] {
       return [
         say('fold.crosswise', size),
         ...(cloth.fabric.oneWay && !lay.printOnItsSide ? [say('fold.crosswiseTurn')] : []),
-        say('fold.stack'),
+        ...stack,
       ];
     case 'open':
-      return [say(lay.headToTail ? 'fold.openHeadToTail' : 'fold.open', size), say('fold.stack')];
+      return [say(lay.headToTail ? 'fold.openHeadToTail' : 'fold.open', size), ...stack];
   }
 }
 
@@ -138,7 +141,7 @@ function flaredMarks({ skirt, cloth }: Bench): Sentence[] {
       : figure.length(mm(cutLength.value + rise.value), 'sewing.bottomLine', { cutLength, rise });
   return [
     say('mark.chalkScrap'),
-    say('mark.fromFold', { lay: cloth.chosen.kind }),
+    say(cloth.chosen.headToTail ? 'mark.fromCentre' : 'mark.fromFold'),
     say('mark.waist', { casingLine, waistQuarter: marks.waistQuarter }),
     say('mark.hem', { hemLine, hemQuarter: marks.hemQuarter }),
     say('mark.join'),

@@ -480,15 +480,19 @@ export const en: Catalogue = {
       'Take {cloth} of cloth. Lay it open, right side down, in one layer. Panels lie head to tail.',
     'fold.stack':
       'Cut the panels apart as blocks first. Then fold each along its centre and lay them fold on fold: they are marked together, from the folds.',
+    'fold.wholePanels':
+      'Chalk the centre line of each panel along the grain: panels that lie head to tail are marked whole, to both sides of it.',
     'fold.grain': 'Smooth every layer until the folds lie straight with no ripple.',
     'mark.chalkScrap': 'Try your chalk on a scrap of this cloth: it must brush or wash out.',
     'mark.fromFold': 'Measure every mark from the folded edge, which is the centre.',
+    'mark.fromCentre':
+      'Measure every mark to both sides of the centre line. For the panel that lies head down, the top edge is at the other side of the cloth.',
     'mark.waist':
-      'Chalk a line {casingLine} below the top edge: the casing folds there. On it, dot {waistQuarter} from the fold.',
+      'Chalk a line {casingLine} below the top edge: the casing folds there. On it, dot {waistQuarter} from the centre.',
     'mark.casingEnd':
       'Above the casing line the side leans out again, to {casingEnd} at the top edge: turned down, it lies flat.',
     'mark.hem':
-      'Chalk a line {hemLine} below the top edge: the hem folds there. On it, dot {hemQuarter} from the fold.',
+      'Chalk a line {hemLine} below the top edge: the hem folds there. On it, dot {hemQuarter} from the centre.',
     'mark.hemEnd':
       'Below the hem line the side leans in, to {hemEnd} at the trimmed edge: turned up, it lies flat.',
     'mark.bottom': 'Chalk the bottom edge {bottomLine} below the top edge.',
@@ -580,8 +584,10 @@ export const en: Catalogue = {
     'threadElastic.pin': 'Lap the ends and close them with a safety pin.',
     'threadElastic.tryOn':
       'Try it on before you stitch: it must pass the hips, stay up, and hang {length} long. Change the elastic now if it doesn’t.',
-    'closeElastic.join': 'Take out the pin, lap the ends flat, stitch over them four times with a zigzag, and let them slip in.',
-    'closeElastic.even': 'Spread the gathers evenly along the pinned elastic, side seams at the sides, before it is closed.',
+    'closeElastic.join':
+      'Take out the pin, lap the ends flat, stitch over them four times with a zigzag, and let them slip in.',
+    'closeElastic.even':
+      'Spread the gathers evenly along the pinned elastic, side seams at the sides, before it is closed.',
     'closeElastic.opening': 'Then stitch the opening closed, the elastic stretched flat.',
     'closeElastic.catch':
       'Catch the elastic by stitching down through the casing at {seams, plural, one {the seam} other {each of the # seams}}, so that it does not roll.',
@@ -673,6 +679,9 @@ export const en: Catalogue = {
     madeOn: 'Made {date}',
     pageOf: 'Page {page} of {pages}',
     markHeading: 'Cutting marks, folded',
+    markHeadingWhole: 'Cutting marks, one half of a panel',
+    markCaptionWhole:
+      'Measure across to both sides of the centre line. Dashed lines are chalked, dash-dot lines are folded later.',
     markCaption:
       'Measure across from the edge with the folds, which is the centre. Dashed lines are chalked, dash-dot lines are folded later.',
     markCaptionWidths: 'Straight widths: nothing is marked at the fold but the quarters of waist and hem.',
@@ -702,6 +711,7 @@ export const en: Catalogue = {
     downFromTop: 'measured down from the top edge',
     twoFolds: 'TWO FOLDS: the centre',
     oneFold: 'FOLD: the centre',
+    centreLine: 'CENTRE LINE of the panel',
     foldAndEnds: 'ONE FOLD and TWO RAW ENDS: the side',
     sideEdge: 'the side',
     topEdge: 'top edge',
@@ -756,6 +766,8 @@ export const en: Catalogue = {
     overlockThread: 'overlock thread',
     bookletIntro:
       'About {hands} with hands on, {wait} of waiting. Times are a beginner’s where nothing else was asked.',
+    drawingsLegend:
+      'In the drawings the right side of the cloth is toned and the wrong side has thin slanting lines.',
     timeHands: 'hands {time}',
     timeWait: 'wait {time}',
     timeTotal: '{hands} with hands on, {wait} waiting',

@@ -551,16 +551,20 @@ export const fr: Catalogue = {
       'Prenez {cloth} de tissu. Étalez-le ouvert, endroit dessous, en une seule épaisseur. Les panneaux se placent tête-bêche.',
     'fold.stack':
       'Coupez d’abord les panneaux en blocs, à part. Pliez ensuite chacun au milieu et posez-les pliure sur pliure : ils se marquent ensemble, à partir des pliures.',
+    'fold.wholePanels':
+      'Tracez la ligne du milieu de chaque panneau dans le droit fil : les panneaux disposés tête-bêche se marquent entiers, des deux côtés de cette ligne.',
     'fold.grain': 'Lissez chaque épaisseur jusqu’à ce que les pliures soient droites, sans une vague.',
     'mark.chalkScrap':
       'Essayez votre craie sur une chute de ce tissu : elle doit partir à la brosse ou au lavage.',
     'mark.fromFold': 'Mesurez chaque repère à partir du bord plié, qui est le milieu.',
+    'mark.fromCentre':
+      'Mesurez chaque repère des deux côtés de la ligne du milieu. Pour le panneau tête en bas, le bord du haut est à l’autre bord du tissu.',
     'mark.waist':
-      'Tracez à la craie une ligne à {casingLine} sous le bord du haut : la coulisse s’y plie. Sur cette ligne, faites un point à {waistQuarter} de la pliure.',
+      'Tracez à la craie une ligne à {casingLine} sous le bord du haut : la coulisse s’y plie. Sur cette ligne, faites un point à {waistQuarter} du milieu.',
     'mark.casingEnd':
       'Au-dessus de la ligne de coulisse, le côté repart vers l’extérieur, jusqu’à {casingEnd} au bord du haut : une fois rabattu, il est bien à plat.',
     'mark.hem':
-      'Tracez à la craie une ligne à {hemLine} sous le bord du haut : l’ourlet s’y plie. Sur cette ligne, faites un point à {hemQuarter} de la pliure.',
+      'Tracez à la craie une ligne à {hemLine} sous le bord du haut : l’ourlet s’y plie. Sur cette ligne, faites un point à {hemQuarter} du milieu.',
     'mark.hemEnd':
       'Sous la ligne d’ourlet, le côté rentre vers l’intérieur, jusqu’à {hemEnd} au bord égalisé : une fois relevé, il est bien à plat.',
     'mark.bottom': 'Tracez le bord du bas à {bottomLine} sous le bord du haut.',
@@ -664,8 +668,10 @@ export const fr: Catalogue = {
     'threadElastic.pin': 'Superposez les bouts et fermez-les avec une épingle de sûreté.',
     'threadElastic.tryOn':
       'Essayez la jupe avant de coudre : elle doit passer les hanches, tenir, et tomber à {length} de long. Sinon, changez l’élastique maintenant.',
-    'closeElastic.join': 'Ôtez l’épingle, superposez les bouts à plat, piquez-les quatre fois au zigzag, puis laissez-les rentrer dans la coulisse.',
-    'closeElastic.even': 'Répartissez les fronces également le long de l’élastique épinglé, coutures de côté sur les côtés, avant de le fermer.',
+    'closeElastic.join':
+      'Ôtez l’épingle, superposez les bouts à plat, piquez-les quatre fois au zigzag, puis laissez-les rentrer dans la coulisse.',
+    'closeElastic.even':
+      'Répartissez les fronces également le long de l’élastique épinglé, coutures de côté sur les côtés, avant de le fermer.',
     'closeElastic.opening': 'Piquez ensuite l’ouverture pour la fermer, l’élastique étiré à plat.',
     'closeElastic.catch':
       'Arrêtez l’élastique en piquant de haut en bas à travers la coulisse, {seams, plural, one {à la couture} other {à chacune des # coutures}}, pour qu’il ne roule pas.',
@@ -763,6 +769,9 @@ export const fr: Catalogue = {
     madeOn: 'Fait le {date}',
     pageOf: 'Page {page} sur {pages}',
     markHeading: 'Repères de coupe, tissu plié',
+    markHeadingWhole: 'Repères de coupe, une moitié du panneau',
+    markCaptionWhole:
+      'Mesurez des deux côtés de la ligne du milieu. Les lignes en tirets se tracent à la craie, les lignes en tirets et points se plient plus tard.',
     markCaption:
       'Mesurez à partir du bord aux pliures, qui est le milieu. Les lignes en tirets se tracent à la craie, les lignes en tirets et points se plient plus tard.',
     markCaptionWidths:
@@ -793,6 +802,7 @@ export const fr: Catalogue = {
     downFromTop: 'mesuré vers le bas à partir du bord du haut',
     twoFolds: 'DEUX PLIURES : le milieu',
     oneFold: 'PLIURE : le milieu',
+    centreLine: 'LIGNE DU MILIEU du panneau',
     foldAndEnds: 'UNE PLIURE et DEUX BOUTS COUPÉS : le côté',
     sideEdge: 'le côté',
     topEdge: 'bord du haut',
@@ -847,6 +857,7 @@ export const fr: Catalogue = {
     overlockThread: 'fil à surjeteuse',
     bookletIntro:
       'Environ {hands} de travail, {wait} d’attente. Les temps sont ceux d’une débutante, sauf demande contraire.',
+    drawingsLegend: 'Dans les dessins, l’endroit du tissu est teinté et l’envers est hachuré.',
     timeHands: 'travail {time}',
     timeWait: 'attente {time}',
     timeTotal: '{hands} de travail, {wait} d’attente',

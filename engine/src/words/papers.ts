@@ -11,7 +11,9 @@ export interface PaperWords {
   readonly madeOn: string;
   readonly pageOf: string;
   readonly markHeading: string;
+  readonly markHeadingWhole: string;
   readonly markCaption: string;
+  readonly markCaptionWhole: string;
   readonly markCaptionWidths: string;
   readonly rowsHeading: string;
   readonly rowsCaption: string;
@@ -38,6 +40,7 @@ export interface PaperWords {
   readonly downFromTop: string;
   readonly twoFolds: string;
   readonly oneFold: string;
+  readonly centreLine: string;
   readonly foldAndEnds: string;
   readonly sideEdge: string;
   readonly topEdge: string;
@@ -89,6 +92,7 @@ export interface PaperWords {
   readonly clothColour: string;
   readonly overlockThread: string;
   readonly bookletIntro: string;
+  readonly drawingsLegend: string;
   readonly timeHands: string;
   readonly timeWait: string;
   readonly timeTotal: string;

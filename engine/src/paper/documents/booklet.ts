@@ -25,6 +25,7 @@ export function booklet(input: PaperInput): PaperDocument {
   const blocks: Block[] = [
     heading(1, titleOf(input)),
     paragraph(speaker.text(papers.bookletIntro, { hands: sewing.hands, wait: sewing.wait })),
+    paragraph(papers.drawingsLegend, { quiet: true, size: 'small' }),
     ...sewing.steps.map((step, i) => stepBlock(step, i + 1, input)),
     paragraph(papers.localRules, { quiet: true }),
     ...teachings(input),
@@ -32,8 +33,8 @@ export function booklet(input: PaperInput): PaperDocument {
   return documentOf(input, papers.booklet, flow(blocks, sheetOf(input, papers.booklet), fonts));
 }
 
-/** Three steps to a page: fewer leaves to turn with full hands. */
-const TALLEST = mm(50);
+/** Drawn smaller than this their words would be too small at arm's length. */
+const TALLEST = mm(60);
 
 function stepBlock(step: Step, number: number, { plan, speaker }: PaperInput): Block {
   const { steps } = speaker.words;

@@ -65,7 +65,7 @@ const TALLEST = mm(135);
 function blocksOf(input: PaperInput, withRows: boolean, scale: number): Block[] {
   const { plan, speaker } = input;
   const { papers, cuts } = speaker.words;
-  const { skirt } = plan;
+  const { skirt, cloth } = plan;
   const cut = cuts[plan.request.cut.kind];
   const length = `${speaker.name(skirt.finishedLength)} ${speaker.value(skirt.finishedLength)}`;
   return [
@@ -75,9 +75,9 @@ function blocksOf(input: PaperInput, withRows: boolean, scale: number): Block[] 
       {
         share: 1,
         blocks: [
-          heading(3, papers.markHeading),
+          heading(3, cloth.chosen.headToTail ? papers.markHeadingWhole : papers.markHeading),
           picture(foldDiagram(plan, speaker), { maxHeight: mm(TALLEST * scale) }),
-          paragraph(skirt.marking === 'straight widths' ? papers.markCaptionWidths : papers.markCaption, {
+          paragraph(markCaption(input), {
             size: 'small',
             quiet: true,
           }),
@@ -98,6 +98,12 @@ function blocksOf(input: PaperInput, withRows: boolean, scale: number): Block[] 
     numbersTable(input),
     ...noticesBlock(input),
   ];
+}
+
+function markCaption({ plan, speaker }: PaperInput): string {
+  const { papers } = speaker.words;
+  if (plan.skirt.marking === 'straight widths') return papers.markCaptionWidths;
+  return plan.cloth.chosen.headToTail ? papers.markCaptionWhole : papers.markCaption;
 }
 
 /** Number, value, and how it is got: each figure says its own. */

@@ -34,7 +34,11 @@ const stacked: Joins = {
   right: [],
 };
 
+/** Panels that lie head to tail are marked whole, on one layer: only their right half is drawn. */
+const whole: Joins = { layers: 1, left: [], right: [] };
+
 function joinsOf({ cloth, skirt }: SkirtPlan): Joins {
+  if (cloth.chosen.headToTail) return whole;
   switch (cloth.chosen.kind) {
     case 'double fold':
       return foldedTwice;
@@ -53,7 +57,7 @@ export function edgeNames(
   const { papers } = speaker.words;
   const joins = joinsOf(plan);
   return {
-    centre: joins.left.length > 1 ? papers.twoFolds : papers.oneFold,
+    centre: joins === whole ? papers.centreLine : joins.left.length > 1 ? papers.twoFolds : papers.oneFold,
     side: joins === foldedTwice ? papers.foldAndEnds : papers.sideEdge,
   };
 }
@@ -62,6 +66,7 @@ const APART = 1.7;
 
 export function edgeView(plan: SkirtPlan, left: number, right: number, top: number): Mark[] {
   const joins = joinsOf(plan);
+  if (joins === whole) return [];
   const levelOf = (layer: number): number => top + layer * APART;
   const layers: Path[] = Array.from({ length: joins.layers }, (_, i) => [
     line(point(left, levelOf(i)), point(right, levelOf(i))),

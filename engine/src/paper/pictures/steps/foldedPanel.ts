@@ -50,6 +50,7 @@ function fanned(scene: Scene, box: Box): Mark[] {
   const bottom = top + height;
   const folding = foldingOf(scene);
   const folds = layersOf[folding] > 2 ? [1, 0] : [0];
+  const centre = folding === 'open' ? { ...chalkLine, width: mm(0.4) } : { width: mm(0.9) };
   const beyond = Array.from({ length: layersOf[folding] - 1 }, (_, i) => layersOf[folding] - 1 - i);
   const sheet = (from: number, to: number) =>
     polyline([point(from, top), point(to, top), point(to, bottom), point(from, bottom)], { closed: true });
@@ -58,8 +59,6 @@ function fanned(scene: Scene, box: Box): Mark[] {
       area(sheet(left, right + k * FAN), { fill: inks.paper, width: mm(0.25), stroke: inks.grey }),
     ),
     ...cloth('wrong', sheet(left, right), { width: mm(0.25), stroke: inks.grey }),
-    ...folds.map((k) =>
-      straight(point(left - k * 1.3, top), point(left - k * 1.3, bottom), { width: mm(0.9) }),
-    ),
+    ...folds.map((k) => straight(point(left - k * 1.3, top), point(left - k * 1.3, bottom), centre)),
   ];
 }

@@ -6,7 +6,8 @@ import { edgeOn, frayed } from './surface.ts';
 
 /**
  * How cloth lies: folded twice; so folded, the fold at its side slit; each panel's cloth folded once along its
- * centre and lain fold on fold; folded once for one panel after another; or not folded.
+ * centre and lain fold on fold; folded once for one panel after another; or not folded, as straight widths and
+ * panels that lie head to tail are.
  */
 type Folding = 'twice' | 'slit' | 'fold on fold' | 'once' | 'open';
 
@@ -14,6 +15,7 @@ export function foldingOf({ plan }: Scene): Folding {
   const { cloth, skirt } = plan;
   if (cloth.chosen.kind === 'double fold') return 'twice';
   if (skirt.marking === 'straight widths') return cloth.chosen.table.layers === 1 ? 'open' : 'once';
+  if (cloth.chosen.headToTail) return 'open';
   if (cloth.chosen.kind === 'lengthwise fold') return 'once';
   return skirt.panels.length > 1 ? 'fold on fold' : 'once';
 }
@@ -25,6 +27,14 @@ export const layersOf: Readonly<Record<Folding, number>> = {
   once: 2,
   open: 1,
 };
+
+/** What the upright edge on the left is: the folds, or the centre line of a panel that is marked whole. */
+export function centreWords(scene: Scene): string {
+  const { papers } = scene.speaker.words;
+  const layers = layersOf[foldingOf(scene)];
+  if (layers === 1) return papers.centreLine;
+  return layers > 2 ? papers.twoFolds : papers.oneFold;
+}
 
 export const BETWEEN_LAYERS = 2.6;
 

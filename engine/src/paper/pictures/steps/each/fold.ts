@@ -3,7 +3,7 @@ import { point } from '../../../../geometry/index.ts';
 import { mm } from '../../../../units/index.ts';
 import { inks, rectangle, stroke, type Mark } from '../../../drawing/index.ts';
 import { foldLine } from '../../cloth.ts';
-import { BETWEEN_LAYERS, ENDS, foldingOf, layersOf, layersSeen } from '../layers.ts';
+import { BETWEEN_LAYERS, centreWords, ENDS, foldingOf, layersOf, layersSeen } from '../layers.ts';
 import { lineTo } from '../lines.ts';
 import { spoken, type Draw, type Picture, type Scene } from '../picture.ts';
 import { bowed, turn } from '../signs.ts';
@@ -86,7 +86,7 @@ function stack(scene: Scene, top: number, deep = 12): Mark[] {
     ...below,
     ...patch('wrong', { left, top, right, bottom: edge, torn: ['top'] }),
     ...layersSeen(folding, left, right, edge),
-    ...note(point(23.4, middle), layers > 2 ? papers.twoFolds : papers.oneFold, {
+    ...note(point(23.4, middle), centreWords(scene), {
       room: 22,
       align: 'end',
       bold: true,

@@ -3,7 +3,7 @@ import { mm } from '../../../../units/index.ts';
 import { dot, inks, straight, stroke, type Mark } from '../../../drawing/index.ts';
 import { foldLine, thinLine } from '../../cloth.ts';
 import { foldedPanel, type FoldedPanel } from '../foldedPanel.ts';
-import { foldingOf, layersOf } from '../layers.ts';
+import { centreWords, foldingOf } from '../layers.ts';
 import { lineTo } from '../lines.ts';
 import { shapeOf } from '../panel.ts';
 import { spoken, WIDTH, type Draw, type Scene } from '../picture.ts';
@@ -40,7 +40,7 @@ const atTheFold: Draw = (scene) => {
       room: WIDTH - 1 - left - width - OFF,
       ink: inks.grey,
     }),
-    ...note(point(11.5, middle), layersOf[foldingOf(scene)] > 2 ? papers.twoFolds : papers.oneFold, {
+    ...note(point(11.5, middle), centreWords(scene), {
       room: 21,
       bold: true,
     }),
