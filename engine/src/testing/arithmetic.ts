@@ -10,7 +10,9 @@ export function workOut(template: string, numbers: Readonly<Record<string, numbe
   });
   if (/^(largest|larger|la plus grande)\b/.test(template))
     return Math.max(...Array.from(filled.matchAll(/\((-?[\d.]+)\)/g), ([, number]) => Number(number)));
+  // Words in brackets tell what the number before them is.
   const signs = filled
+    .replace(/\s\([^\d()]*\)/gu, ' ')
     .replace(/,.*$/u, '')
     .replace(/\p{L}[\p{L}’'-]*/gu, ' ')
     .replace(/\s+/g, ' ');

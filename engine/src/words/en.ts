@@ -70,6 +70,15 @@ export const en: Catalogue = {
       'hem mark at the fold',
       'largest of {floor} (makers’ least), {flare} (waist mark + flare), {stride} (room to walk)',
     ],
+    'skirt.hemOfFlare': ['hem mark at the fold', '{flare} (waist mark + flare)'],
+    'skirt.hemOfFloor': [
+      'hem mark at the fold',
+      'larger of {floor} (makers’ least), {flare} (waist mark + flare)',
+    ],
+    'skirt.hemOfStride': [
+      'hem mark at the fold',
+      'larger of {flare} (waist mark + flare), {stride} (room to walk)',
+    ],
     'skirt.hemQuarterAsked': 'hem mark, as you asked',
     'skirt.hemQuarterEqual': ['hem mark, as wide as the waist mark', '{top}'],
     'skirt.hemFloor': 'makers’ least hem mark',

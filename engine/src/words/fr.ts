@@ -83,6 +83,15 @@ export const fr: Catalogue = {
       'repère d’ourlet à partir de la pliure',
       'la plus grande de {floor} (minimum d’usage), {flare} (repère de taille + évasement), {stride} (place pour marcher)',
     ],
+    'skirt.hemOfFlare': ['repère d’ourlet à partir de la pliure', '{flare} (repère de taille + évasement)'],
+    'skirt.hemOfFloor': [
+      'repère d’ourlet à partir de la pliure',
+      'la plus grande de {floor} (minimum d’usage), {flare} (repère de taille + évasement)',
+    ],
+    'skirt.hemOfStride': [
+      'repère d’ourlet à partir de la pliure',
+      'la plus grande de {flare} (repère de taille + évasement), {stride} (place pour marcher)',
+    ],
     'skirt.hemQuarterAsked': 'repère d’ourlet, comme demandé',
     'skirt.hemQuarterEqual': ['repère d’ourlet, aussi large que celui de la taille', '{top}'],
     'skirt.hemFloor': 'repère d’ourlet minimal d’usage',

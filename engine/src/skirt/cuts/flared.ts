@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { usualKind, type Fields } from '../../fields/index.ts';
 import type { Figure, Notice } from '../../figure/index.ts';
 import { longest, mm, roundTo, type Mm } from '../../units/index.ts';
-import { caution, figure } from '../codes.ts';
+import { caution, figure, type SkirtFigureCode } from '../codes.ts';
 import type { DraftContext } from '../context.ts';
 import type { Panels, PanelShape } from '../panel.ts';
 import { adultHemFloor, commonOptions, cutLength, finishedLength, LAYERS, roundOf } from './common.ts';
@@ -127,12 +127,9 @@ function hemQuarter(
   });
   const stride = strideQuarter(context, seam);
   const exact = longest(floor.value, flare.value, stride.value);
-  const usual = figure.length(
-    roundTo(exact, context.mark, 'up'),
-    'skirt.hemQuarter',
-    { floor, flare, stride },
-    { exact },
-  );
+  const usual = figure.length(roundTo(exact, context.mark, 'up'), ...largestOf(floor, flare, stride), {
+    exact,
+  });
   const widest = roundTo(mm(top.value + WIDEST_SWEEP * length.value), context.mark, 'down');
   const asked = chosen.hemAtFold === undefined ? usual : askedQuarter(chosen.hemAtFold, context.mark);
   const notices: Notice[] = [];
@@ -147,6 +144,19 @@ function hemQuarter(
   }
   if (asked.value < floor.value) notices.push(caution('skirt.hemBelowFloor', { asked, floor }));
   return { quarter: asked, notices };
+}
+
+/** A child has no floor, and where no step is known there is none to speak of: a sum names only what counts. */
+function largestOf(
+  floor: Figure<Mm>,
+  flare: Figure<Mm>,
+  stride: Figure<Mm>,
+): [SkirtFigureCode, Readonly<Record<string, Figure>>] {
+  if (floor.value === 0)
+    return stride.value === 0 ? ['skirt.hemOfFlare', { flare }] : ['skirt.hemOfStride', { flare, stride }];
+  return stride.value === 0
+    ? ['skirt.hemOfFloor', { floor, flare }]
+    : ['skirt.hemQuarter', { floor, flare, stride }];
 }
 
 const askedQuarter = (asked: Mm, mark: Mm): Figure<Mm> =>

@@ -97,6 +97,19 @@ describe('straight widths', () => {
     }),
   );
 
+  test('that are cut down to a mark beyond the selvage are used whole', () => {
+    // 1320 mm × 1½ in two widths with 6 mm seams: 1002 mm each. The next 5 mm mark lies beside the cloth of 1003 mm.
+    const { skirt } = draftOf({
+      mark: '5 mm',
+      measure: 'metric',
+      body: { waist: '1100 mm', hip: '1320 mm' },
+      cut: { kind: 'gathered', wholeWidths: false, sideSeam: '6 mm', hemFloor: '0 mm' },
+      cloth: { width: '1003 mm', selvage: '0 mm', washed: true },
+    });
+    expect(skirt.panels.length).toBe(2);
+    expect((4 * skirt.marks.waistQuarter.value) / 2).toBeCloseTo(1003, 9);
+  });
+
   test('two are a front and a back; of more or fewer none is named so', () => {
     const names = (widths: number) =>
       draftOf({ cut: { kind: 'gathered', widths } }).skirt.panels.map(({ name }) => name);
