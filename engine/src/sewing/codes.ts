@@ -25,7 +25,8 @@ export type SewingFigureCode =
   | 'sewing.rawLength'
   | 'sewing.hemLine'
   | 'sewing.casingLine'
-  | 'sewing.bottomLine'
+  | 'sewing.acrossCurve'
+  | 'sewing.beyondHem'
   | 'sewing.threadChanges'
   | 'sewing.turnUnder';
 

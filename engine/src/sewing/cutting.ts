@@ -1,5 +1,6 @@
-import type { NoticeParam } from '../figure/index.ts';
-import { mm } from '../units/index.ts';
+import type { Figure, NoticeParam } from '../figure/index.ts';
+import type { Ordinate } from '../skirt/index.ts';
+import { mm, type Mm } from '../units/index.ts';
 import { step, type Bench } from './bench.ts';
 import { figure } from './codes.ts';
 import { roundPanel } from './prepare.ts';
@@ -66,7 +67,9 @@ export function cuttingSteps(bench: Bench): Step[] {
       after: ['cut'],
       station: 'table',
       sentences: [
-        say('trim.square', { trimOff }),
+        skirt.hang.shape === 'curved'
+          ? say('trim.curve', { hem: skirt.hemAllowance })
+          : say('trim.square', { trimOff }),
         say('trim.check', { length: rawLength(bench) }),
         say('trim.beforeRows'),
       ],
@@ -125,7 +128,6 @@ function flaredMarks({ skirt, cloth }: Bench): Sentence[] {
   const { marks, waist, finishedLength, hang } = skirt;
   const casing = waist.topAllowance;
   const rise = hang.extraDepth;
-  const { cutLength } = marks;
   // On a curve the centre of the panel lies lower than its sides, which reach the top edge.
   const casingLine =
     rise.value === 0
@@ -135,20 +137,44 @@ function flaredMarks({ skirt, cloth }: Bench): Sentence[] {
     casingLine,
     length: finishedLength,
   });
-  const bottomLine =
-    rise.value === 0
-      ? cutLength
-      : figure.length(mm(cutLength.value + rise.value), 'sewing.bottomLine', { cutLength, rise });
+  const start = [say('mark.chalkScrap'), say(cloth.chosen.headToTail ? 'mark.fromCentre' : 'mark.fromFold')];
+  const end = [
+    say('mark.bottom', { bottomLine: marks.bottom }),
+    ...(cloth.chosen.table.layers > 1 ? [say('mark.through')] : []),
+  ];
+  if (hang.shape === 'curved') return [...start, ...curvedMarks(skirt, casingLine, hemLine), ...end];
   return [
-    say('mark.chalkScrap'),
-    say(cloth.chosen.headToTail ? 'mark.fromCentre' : 'mark.fromFold'),
+    ...start,
     say('mark.waist', { casingLine, waistQuarter: marks.waistQuarter }),
     say('mark.hem', { hemLine, hemQuarter: marks.hemQuarter }),
     say('mark.join'),
     say('mark.casingEnd', { casingEnd: marks.casingEnd }),
     say('mark.hemEnd', { hemEnd: marks.hemEnd }),
-    say('mark.bottom', { bottomLine }),
-    ...(hang.shape === 'curved' ? [say('mark.curve')] : []),
+    ...end,
+  ];
+}
+
+/** On a curve the side's dots lie above the lines that cross the fold, and the scissors follow curves of their own. */
+function curvedMarks(skirt: Bench['skirt'], casingLine: Figure<Mm>, hemLine: Figure<Mm>): Sentence[] {
+  const { hang, waist, marks, finishedLength } = skirt;
+  const at = (dot: Ordinate | undefined): Record<string, NoticeParam> =>
+    dot ? { across: figure.length(dot.across, 'sewing.acrossCurve'), up: dot.up } : {};
+  const casing = waist.topAllowance;
+  const beyond = figure.length(
+    mm(marks.cutLength.value - finishedLength.value - casing.value),
+    'sewing.beyondHem',
+    {
+      cut: marks.cutLength,
+      length: finishedLength,
+      casing,
+    },
+  );
+  return [
+    say('mark.curveWaist', { casingLine, ...at(hang.waistOrdinates.at(-1)) }),
+    say('mark.curveHem', { hemLine, ...at(hang.hemOrdinates.at(-1)) }),
+    say('mark.curve'),
+    say('mark.curveCut', { casing, beyond }),
+    say('mark.curveJoin'),
   ];
 }
 

@@ -22,6 +22,7 @@ export type SkirtFigureCode =
   | 'skirt.widerEnd'
   | 'skirt.narrowerEnd'
   | 'skirt.cutLength'
+  | 'skirt.bottom'
   | 'skirt.opening'
   | 'skirt.hemRound'
   | 'skirt.hipEase'

@@ -100,6 +100,7 @@ export const en: Catalogue = {
       'length to cut',
       '{length} finished + {casing} casing + {hem} hem + {margin} to straighten',
     ],
+    'skirt.bottom': ['bottom below the top edge', '{cut} length to cut + {rise} for the curve'],
     'skirt.opening': [
       'round the top, seam to seam',
       '{layers} × {quarter} waist mark − {edges} × {seam} seam allowance',
@@ -286,7 +287,11 @@ export const en: Catalogue = {
     'sewing.rawLength': ['raw edge to raw edge', '{length} finished + {hem} hem + {casing} casing'],
     'sewing.casingLine': ['casing line below the top edge', '{casing} casing + {rise} for the curve'],
     'sewing.hemLine': ['hem line below the top edge', '{casingLine} casing line + {length} finished'],
-    'sewing.bottomLine': ['bottom below the top edge', '{cutLength} length to cut + {rise} for the curve'],
+    'sewing.acrossCurve': 'across from the centre',
+    'sewing.beyondHem': [
+      'cut beyond the hem curve',
+      '{cut} length to cut − {length} finished − {casing} casing',
+    ],
     'sewing.hemStitching': 'hem, turned',
     'sewing.casingStitching': 'casing, turned',
     'sewing.hangHours': 'hours to hang',
@@ -507,7 +512,16 @@ export const en: Catalogue = {
     'mark.bottom': 'Chalk the bottom edge {bottomLine} below the top edge.',
     'mark.join': 'Join the two dots with a straight edge: the side.',
     'mark.curve':
-      'Curve waist and hem: chalk the dots of the table on your card, measured up from the line, and join them.',
+      'Between them chalk the dots of the table on your card, measured up from each line, and join them.',
+    'mark.curveWaist':
+      'Chalk a line {casingLine} below the top edge, square to the fold. The casing fold crosses the fold there and rises to the side: dot {across} from the centre, {up} above the line.',
+    'mark.curveHem':
+      'Chalk a line {hemLine} below the top edge, square to the fold. The hem fold crosses the fold there and rises to the side: dot {across} from the centre, {up} above the line.',
+    'mark.curveCut':
+      'These curves are where casing and hem FOLD. Cut beyond them: {casing} above the casing curve and {beyond} below the hem curve, measured square to the curve all along.',
+    'mark.curveJoin':
+      'Join the two side dots with a straight edge and run the line straight on to both cutting curves: the side.',
+    'mark.through': 'Push a pin through all the layers at each dot and chalk it on every panel.',
     'mark.widths':
       'Chalk {panels, plural, one {one straight width} other {# straight widths}}, each {cutLength} long, from selvage to selvage.',
     'cut.pinLayers':
@@ -518,6 +532,7 @@ export const en: Catalogue = {
     'cut.frontBack': 'Mark front and back, and the top, with masking tape or a safety pin on the wrong side.',
     'trim.square':
       'Square the raw edges and trim up to {trimOff} off at the bottom; a straight selvage at the top is left alone.',
+    'trim.curve': 'Trim the hem edge to {hem} beyond its curve, all along.',
     'trim.check': 'Raw edge to raw edge each panel now measures {length} along its centre.',
     'trim.beforeRows': 'Do this before any row is chalked: rows are measured from the trimmed edge.',
     'hang.day': 'Pin the panels to a hanger by the waist and let them hang {hours} hours.',
@@ -728,10 +743,11 @@ export const en: Catalogue = {
     rawEdge: 'trimmed raw edge',
     curveHeading: 'Measure up from the line',
     curveCaption:
-      'Draw a line square to the fold at the mark on the fold. At each distance across, measure up and dot; join the dots.',
+      'Each line is square to the fold: for the waist at the casing fold, for the hem at the hem fold. At each distance across, measure up and dot. The joined dots are where casing and hem fold; cut {casing} above the one and {beyond} below the other, square to the curve.',
     hemCurve: 'Hem, up',
     waistCurve: 'Waist, up',
-    acrossFromFold: 'Across from the fold',
+    hemAcross: 'Hem, across',
+    waistAcross: 'Waist, across',
     measureUp: 'Measure up',
     layHeading: 'Lay it like this: {lay}',
     otherLays: 'The ways to lay it',

@@ -113,6 +113,7 @@ export const fr: Catalogue = {
       'longueur à couper',
       '{length} de longueur finie + {casing} de coulisse + {hem} d’ourlet + {margin} pour mettre d’équerre',
     ],
+    'skirt.bottom': ['bas sous le bord du haut', '{cut} de longueur à couper + {rise} pour la courbe'],
     'skirt.opening': [
       'tour du haut, de couture à couture',
       '{layers} × {quarter} au repère de taille − {edges} × {seam} de couture',
@@ -347,9 +348,10 @@ export const fr: Catalogue = {
       'ligne d’ourlet sous le bord du haut',
       'ligne de coulisse {casingLine} + {length} de longueur finie',
     ],
-    'sewing.bottomLine': [
-      'bas sous le bord du haut',
-      '{cutLength} de longueur à couper + {rise} pour la courbe',
+    'sewing.acrossCurve': 'à partir du milieu',
+    'sewing.beyondHem': [
+      'à couper au-delà de la courbe d’ourlet',
+      '{cut} de longueur à couper − {length} de longueur finie − {casing} de coulisse',
     ],
     'sewing.hemStitching': 'ourlet, plié',
     'sewing.casingStitching': 'coulisse, pliée',
@@ -579,7 +581,17 @@ export const fr: Catalogue = {
     'mark.bottom': 'Tracez le bord du bas à {bottomLine} sous le bord du haut.',
     'mark.join': 'Joignez les deux points à la règle : c’est le côté.',
     'mark.curve':
-      'Mettez la taille et l’ourlet en courbe : faites à la craie les points du tableau de votre fiche, mesurés vers le haut à partir de la ligne, et joignez-les.',
+      'Entre les deux, reportez les points du tableau de votre fiche, mesurés vers le haut à partir de chaque ligne, et joignez-les.',
+    'mark.curveWaist':
+      'Tracez une ligne à {casingLine} sous le bord du haut, d’équerre à la pliure. La pliure de la coulisse part de là et remonte vers le côté : faites un point à {across} du milieu, {up} au-dessus de la ligne.',
+    'mark.curveHem':
+      'Tracez une ligne à {hemLine} sous le bord du haut, d’équerre à la pliure. La pliure de l’ourlet part de là et remonte vers le côté : faites un point à {across} du milieu, {up} au-dessus de la ligne.',
+    'mark.curveCut':
+      'C’est sur ces courbes que la coulisse et l’ourlet se PLIENT. Coupez au-delà : {casing} au-dessus de la courbe de coulisse et {beyond} sous la courbe d’ourlet, mesurés d’équerre à la courbe tout du long.',
+    'mark.curveJoin':
+      'Joignez les deux points du côté à la règle et prolongez la ligne tout droit jusqu’aux deux courbes de coupe : c’est le côté.',
+    'mark.through':
+      'Piquez une épingle à travers toutes les épaisseurs à chaque point et reportez-le à la craie sur chaque panneau.',
     'mark.widths':
       'Tracez à la craie {panels, plural, one {un lé droit} other {# lés droits}}, de {cutLength} de long, de lisière à lisière.',
     'cut.pinLayers':
@@ -591,6 +603,7 @@ export const fr: Catalogue = {
       'Marquez le devant, le dos et le haut, sur l’envers, avec du ruban adhésif ou une épingle de sûreté.',
     'trim.square':
       'Mettez les bords vifs d’équerre et retranchez jusqu’à {trimOff} en bas ; en haut, une lisière droite reste telle quelle.',
+    'trim.curve': 'Égalisez le bord de l’ourlet à {hem} au-delà de sa courbe, tout du long.',
     'trim.check': 'De bord vif à bord vif, chaque panneau mesure maintenant {length} au milieu.',
     'trim.beforeRows':
       'Faites-le avant de tracer un seul rang : les rangs se mesurent à partir du bord égalisé.',
@@ -819,10 +832,11 @@ export const fr: Catalogue = {
     rawEdge: 'bord vif égalisé',
     curveHeading: 'Mesurez vers le haut à partir de la ligne',
     curveCaption:
-      'Tirez une ligne d’équerre avec la pliure, au repère qui est sur la pliure. À chaque distance de la pliure, mesurez vers le haut et faites un point ; joignez les points.',
+      'Chaque ligne est d’équerre à la pliure : pour la taille à la pliure de la coulisse, pour l’ourlet à sa pliure. À chaque distance du milieu, mesurez vers le haut et faites un point. Les points joints sont les pliures ; coupez {casing} au-dessus de l’une et {beyond} sous l’autre, d’équerre à la courbe.',
     hemCurve: 'Ourlet, vers le haut',
     waistCurve: 'Taille, vers le haut',
-    acrossFromFold: 'À partir de la pliure',
+    hemAcross: 'Ourlet, à partir du milieu',
+    waistAcross: 'Taille, à partir du milieu',
     measureUp: 'Mesurez vers le haut',
     layHeading: 'Disposez le tissu ainsi : {lay}',
     otherLays: 'Les façons de disposer le tissu',

@@ -50,7 +50,8 @@ export interface PaperWords {
   readonly curveCaption: string;
   readonly hemCurve: string;
   readonly waistCurve: string;
-  readonly acrossFromFold: string;
+  readonly hemAcross: string;
+  readonly waistAcross: string;
   readonly measureUp: string;
   readonly layHeading: string;
   readonly otherLays: string;

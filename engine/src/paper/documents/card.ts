@@ -114,6 +114,7 @@ function numbersTable({ plan, speaker }: PaperInput): Block {
     skirt.marks.waistQuarter,
     skirt.marks.hemQuarter === skirt.marks.waistQuarter ? null : skirt.marks.hemQuarter,
     skirt.marks.cutLength,
+    skirt.marks.bottom === skirt.marks.cutLength ? null : skirt.marks.bottom,
     skirt.opening,
     skirt.hemRound,
     plan.stride.everyday,
@@ -168,32 +169,35 @@ function curveTable({ plan, speaker }: PaperInput): Block[] {
   const { hang } = plan.skirt;
   if (hang.shape !== 'curved') return [];
   const { papers } = speaker.words;
-  const line = (name: string, dots: readonly Ordinate[]) => [
-    [bold(name)],
-    ...padded(
-      dots.map(({ up }) => speaker.value(up)),
-      most,
-    ),
-  ];
+  const { waist, marks, finishedLength } = plan.skirt;
+  const casing = waist.topAllowance;
+  const beyond = speaker.length(mm(marks.cutLength.value - finishedLength.value - casing.value));
   const most = Math.max(hang.hemOrdinates.length, hang.waistOrdinates.length);
-  const longer =
-    hang.hemOrdinates.length >= hang.waistOrdinates.length ? hang.hemOrdinates : hang.waistOrdinates;
+  const lines = (across: string, up: string, dots: readonly Ordinate[]) => [
+    [
+      across,
+      ...padded(
+        dots.map((dot) => speaker.length(dot.across)),
+        most,
+      ),
+    ],
+    [
+      [bold(up)],
+      ...padded(
+        dots.map((dot) => speaker.value(dot.up)),
+        most,
+      ),
+    ],
+  ];
   return [
     together(
       heading(3, papers.curveHeading),
-      paragraph(papers.curveCaption, { size: 'small', quiet: true }),
+      paragraph(speaker.text(papers.curveCaption, { casing, beyond }), { size: 'small', quiet: true }),
       table(
         [column('', 2), ...Array.from({ length: most }, () => column('', 1, 'middle'))],
         [
-          [
-            papers.acrossFromFold,
-            ...padded(
-              longer.map(({ across }) => speaker.length(across)),
-              most,
-            ),
-          ],
-          line(papers.hemCurve, hang.hemOrdinates),
-          line(papers.waistCurve, hang.waistOrdinates),
+          ...lines(papers.waistAcross, papers.waistCurve, hang.waistOrdinates),
+          ...lines(papers.hemAcross, papers.hemCurve, hang.hemOrdinates),
         ],
       ),
     ),

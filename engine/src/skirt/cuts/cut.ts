@@ -10,6 +10,8 @@ export interface Marks {
   readonly waistQuarter: Figure<Mm>;
   readonly hemQuarter: Figure<Mm>;
   readonly cutLength: Figure<Mm>;
+  /** Bottom of the cloth below its top edge: the cut length, and on a curve what its sides rise. */
+  readonly bottom: Figure<Mm>;
   /** Quarter width at the raw top edge, where the casing is mirrored over its fold. */
   readonly casingEnd: Figure<Mm>;
   /** Quarter width at the raw hem edge after trimming, mirrored over the hem fold. */

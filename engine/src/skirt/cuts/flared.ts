@@ -81,6 +81,7 @@ export const flared: Cut<FlaredOptions> = {
         casing: topAllowance,
         hemAllowance: hem,
         curved,
+        rise: hang.hang.extraDepth,
       }),
       hang: hang.hang,
       sideSeams: 2,
@@ -186,13 +187,15 @@ interface MarksInput {
   readonly casing: Figure<Mm>;
   readonly hemAllowance: Figure<Mm>;
   readonly curved: boolean;
+  readonly rise: Figure<Mm>;
 }
 
 /**
  * Mirrored over its fold, the raw edge of a straight panel is as wide as the skirt where it lands. On a ring
  * the sides are radii and simply run on: the raw edge is narrower at the top and wider at the hem.
  */
-function marksOf({ context, top, hem, cut, flare, length, casing, hemAllowance, curved }: MarksInput): Marks {
+function marksOf(input: MarksInput): Marks {
+  const { context, top, hem, cut, flare, length, casing, hemAllowance, curved, rise } = input;
   const end = (
     code: 'skirt.widerEnd' | 'skirt.narrowerEnd',
     quarter: Figure<Mm>,
@@ -211,6 +214,7 @@ function marksOf({ context, top, hem, cut, flare, length, casing, hemAllowance, 
     waistQuarter: top,
     hemQuarter: hem,
     cutLength: cut,
+    bottom: curved ? figure.length(mm(cut.value + rise.value), 'skirt.bottom', { cut, rise }) : cut,
     casingEnd: end(curved ? 'skirt.narrowerEnd' : 'skirt.widerEnd', top, casing),
     hemEnd: end(curved ? 'skirt.widerEnd' : 'skirt.narrowerEnd', hem, hemAllowance),
   };

@@ -63,6 +63,7 @@ export const gathered: Cut<GatheredOptions> = {
         waistQuarter: quarter,
         hemQuarter: quarter,
         cutLength: cut,
+        bottom: cut,
         casingEnd: quarter,
         hemEnd: quarter,
       },
