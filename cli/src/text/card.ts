@@ -97,7 +97,7 @@ function layLines({ plan, speaker, width }: CardInput): string[] {
         speaker.value(lay.clothBefore),
         speaker.value(lay.toBuy),
         [
-          lay === chosen ? papers.layChosen : '',
+          lay === chosen && lay.fits ? papers.layChosen : '',
           lay.fits ? '' : papers.layDoesNotFit,
           lay.printOnItsSide ? papers.printSide : '',
         ]

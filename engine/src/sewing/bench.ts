@@ -1,5 +1,6 @@
 import type { ClothOptions, ClothPlan } from '../cloth/index.ts';
 import type { Figure } from '../figure/index.ts';
+import { boundsOf } from '../geometry/index.ts';
 import type { Composition, RibbonOptions } from '../ribbon/index.ts';
 import type { StitchLine } from '../seams/index.ts';
 import type { Skirt } from '../skirt/index.ts';
@@ -68,3 +69,19 @@ export const goRound = ({ ribbons }: Pick<Bench, 'ribbons'>): boolean =>
 
 export const stripsOf = (bench: Bench): number =>
   bench.ribbons.rows.reduce((sum, row) => sum + row.strips.length, 0);
+
+/** Whole widths keep their selvages: the panel is counted between them. */
+export const keepsSelvages = ({ skirt, cloth }: Bench): boolean =>
+  skirt.marking === 'straight widths' &&
+  boundsOf(skirt.panels[0].shape.cut).width >= cloth.fabric.usable.value - WHOLE;
+
+/** Below a hundredth of a millimetre two widths are one. */
+const WHOLE = 0.01;
+
+/** Where a seam is sewn, from the cloth's own edge: inside the selvage where that is kept. */
+export function seamFromEdge(bench: Bench): Figure<Mm> {
+  const seam = bench.skirt.sideSeamAllowance;
+  if (!keepsSelvages(bench)) return seam;
+  const { selvage } = bench.cloth.fabric;
+  return figure.length(mm(selvage.value + seam.value), 'sewing.seamFromSelvage', { selvage, seam });
+}

@@ -25,6 +25,7 @@ export type SewingFigureCode =
   | 'sewing.rawLength'
   | 'sewing.hemLine'
   | 'sewing.casingLine'
+  | 'sewing.seamFromSelvage'
   | 'sewing.acrossCurve'
   | 'sewing.beyondHem'
   | 'sewing.threadChanges'

@@ -1,8 +1,17 @@
 import { mm } from '../units/index.ts';
-import { goRound, lengthOfLines, step, straightStitch, zigzagStitch, type Bench } from './bench.ts';
+import {
+  goRound,
+  keepsSelvages,
+  lengthOfLines,
+  seamFromEdge,
+  step,
+  straightStitch,
+  zigzagStitch,
+  type Bench,
+} from './bench.ts';
 import { figure } from './codes.ts';
 import { panelsDone } from './ribbonSteps.ts';
-import { say, type Step } from './step.ts';
+import { say, type Step, type StepId } from './step.ts';
 import { hands, paces } from './time.ts';
 
 /** From finished panels to a tube with its edges and hem. */
@@ -22,7 +31,7 @@ export function constructSteps(bench: Bench): Step[] {
       station: 'machine',
       sentences: [
         hasRows && ribbons.where !== 'front' && ribbons.where !== 'back' && say('sideSeams.match'),
-        say('sideSeams.sew', { seams, seam: skirt.sideSeamAllowance }),
+        say('sideSeams.sew', { seams, seam: seamFromEdge(bench) }),
         flared && straight && say('sideSeams.mirror'),
         hasRows && say('sideSeams.catch'),
       ],
@@ -36,29 +45,12 @@ export function constructSteps(bench: Bench): Step[] {
       station: options.overlocker ? 'overlocker' : 'machine',
       sentences: [
         say(options.overlocker ? 'finishEdges.overlock' : 'finishEdges.zigzag'),
-        skirt.marking === 'straight widths' && say('finishEdges.selvage'),
+        keepsSelvages(bench) && say('finishEdges.selvage'),
         say('finishEdges.press'),
       ],
-      cautions: ['needle', 'hotIron'],
+      cautions: ['needle', options.overlocker && 'overlocker', 'hotIron'],
       ...(options.overlocker ? {} : { stitch: zigzagStitch }),
       hands: hands(skill, paces.edge, 0, lengthOfLines(bench, 'edge finish')),
-    }),
-    step({
-      id: 'hem',
-      after: ['finishEdges'],
-      station: 'machine',
-      sentences: [
-        say('hem.turn', {
-          hem: skirt.hemAllowance,
-          turnUnder: figure.length(skirt.hemTurnUnder, 'sewing.turnUnder'),
-          depth: hemDepth(bench),
-        }),
-        say('hem.stitch', { depth: hemDepth(bench), round: skirt.hemRound }),
-        !straight && say('hem.curve'),
-      ],
-      cautions: ['hotIron', 'needle'],
-      stitch: straightStitch,
-      hands: hands(skill, paces.hem, 0, lengthOfLines(bench, 'hem')),
     }),
     step({
       id: 'casing',
@@ -73,11 +65,34 @@ export function constructSteps(bench: Bench): Step[] {
           opening: figure.length(THREADING_OPENING, 'sewing.threadingOpening'),
         }),
       ],
-      cautions: ['hotIron', 'needle'],
+      cautions: ['hotIron', 'needle', 'pins'],
       stitch: straightStitch,
       hands: hands(skill, paces.casing, 0, lengthOfLines(bench, 'casing')),
     }),
   ];
+}
+
+/** The hem is sewn once the skirt was tried on with it pinned. */
+export function hemStep(bench: Bench, after: readonly StepId[]): Step {
+  const { skirt, options } = bench;
+  const straight = skirt.hang.shape === 'straight';
+  return step({
+    id: 'hem',
+    after,
+    station: 'machine',
+    sentences: [
+      say('hem.turn', {
+        hem: skirt.hemAllowance,
+        turnUnder: figure.length(skirt.hemTurnUnder, 'sewing.turnUnder'),
+        depth: hemDepth(bench),
+      }),
+      say('hem.stitch', { depth: hemDepth(bench), round: skirt.hemRound }),
+      !straight && say('hem.curve'),
+    ],
+    cautions: ['hotIron', 'needle', 'pins'],
+    stitch: straightStitch,
+    hands: hands(options.skill, paces.hem, 0, lengthOfLines(bench, 'hem')),
+  });
 }
 
 /** Opening left to thread the elastic: about 1 to 2 in in published tutorials. */

@@ -1,4 +1,5 @@
 import { step, zigzagStitch, type Bench } from './bench.ts';
+import { hemStep } from './construct.ts';
 import { say, type Step, type StepId } from './step.ts';
 import { hands, paces } from './time.ts';
 
@@ -12,7 +13,7 @@ export function finishingSteps(bench: Bench): Step[] {
     ? [
         step({
           id: 'threadElastic',
-          after: ['casing', 'hem'],
+          after: ['casing'],
           station: 'table',
           sentences: [
             say('threadElastic.cut', { cut: elastic.cut, width: elastic.width }),
@@ -39,12 +40,13 @@ export function finishingSteps(bench: Bench): Step[] {
         }),
       ]
     : [];
-  const after: StepId[] = elastic ? ['closeElastic'] : ['casing', 'hem'];
+  const triedOn: StepId = elastic ? 'closeElastic' : 'casing';
   return [
     ...elasticSteps,
+    hemStep(bench, [triedOn]),
     step({
       id: 'finish',
-      after,
+      after: ['hem'],
       station: 'iron',
       sentences: [say('finish.ends'), say('finish.press'), say('finish.note')],
       cautions: ['pins', 'satinIron', isLong && 'longHem'],

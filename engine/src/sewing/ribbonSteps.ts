@@ -1,7 +1,16 @@
 import { colourKey } from '../fields/index.ts';
 import type { NoticeParam } from '../figure/index.ts';
 import { inches, mm } from '../units/index.ts';
-import { goRound, lengthOfLines, step, straightStitch, stripsOf, type Bench } from './bench.ts';
+import {
+  goRound,
+  keepsSelvages,
+  lengthOfLines,
+  seamFromEdge,
+  step,
+  straightStitch,
+  stripsOf,
+  type Bench,
+} from './bench.ts';
 import { figure } from './codes.ts';
 import { panelsReady } from './cutting.ts';
 import { say, type Sentence, type Step, type StepId } from './step.ts';
@@ -40,7 +49,7 @@ export function ribbonSteps(bench: Bench): Step[] {
         say('chalkRows.fromRaw', { hem: skirt.hemAllowance }),
         say('chalkRows.lowerEdge', { rows }),
         skirt.hang.shape === 'curved' && say('chalkRows.curve'),
-        say('chalkRows.both'),
+        !seamsFirst && say('chalkRows.both'),
       ],
       hands: hands(skill, paces.chalkRows, round ? ribbons.rows.length : strips),
     }),
@@ -53,7 +62,11 @@ export function ribbonSteps(bench: Bench): Step[] {
         round ? say('cutRibbon.round', { rows }) : say('cutRibbon.strips', { strips: stripCount }),
         say(`cutRibbon.${ribbonOptions.ends}`),
       ],
-      cautions: [ribbonOptions.ends === 'flame' && 'flame', 'shears'],
+      cautions: [
+        ribbonOptions.ends === 'flame' && 'flame',
+        ribbonOptions.ends === 'sealant' && 'liquid',
+        'shears',
+      ],
       hands: together(
         hands(skill, paces.cutRibbon, strips),
         ...(ribbonOptions.ends === 'none' ? [] : [hands(skill, paces.seal, 2 * strips)]),
@@ -64,7 +77,11 @@ export function ribbonSteps(bench: Bench): Step[] {
       after: ['chalkRows', 'cutRibbon'],
       station: 'table',
       sentences: held,
-      cautions: [ribbonOptions.hold === 'spray' && 'spray', ribbonOptions.hold === 'pins' && 'pins'],
+      cautions: [
+        ribbonOptions.hold === 'spray' && 'spray',
+        ribbonOptions.hold === 'pins' && 'pins',
+        ribbonOptions.hold === 'glue' && 'liquid',
+      ],
       hands: hands(skill, paces.hold, strips),
       ...(ribbonOptions.hold === 'glue' ? { wait: waiting(GLUE_DRIES) } : {}),
     }),
@@ -80,7 +97,7 @@ export function ribbonSteps(bench: Bench): Step[] {
         ribbons.rows.some(({ curve }) => (curve?.share.value ?? 0) > ribbonOptions.easesUnseen) &&
           say('stitchRibbon.ease'),
       ],
-      cautions: ['needle'],
+      cautions: ['needle', ribbonOptions.hold === 'pins' && 'pins'],
       stitch: straightStitch,
       hands: together(
         hands(skill, paces.stitchRibbon, 2 * strips, lengthOfLines(bench, 'ribbon edge')),
@@ -134,7 +151,10 @@ function firstSeams(bench: Bench): Step {
     id: 'firstSeams',
     after: [panelsReady(bench), 'testStitch'],
     station: 'machine',
-    sentences: [say('firstSeams.round', { seams, seam: skirt.sideSeamAllowance })],
+    sentences: [
+      say('firstSeams.round', { seams, seam: seamFromEdge(bench) }),
+      !keepsSelvages(bench) && say('firstSeams.finish'),
+    ],
     cautions: ['needle'],
     stitch: straightStitch,
     hands: hands(options.skill, paces.seam, seams, mm(seams * each)),

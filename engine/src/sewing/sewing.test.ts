@@ -372,3 +372,71 @@ describe('time', () => {
     ascending([1, 2, 3, 4, 5].map((widths) => ({ cut: { kind: 'gathered', widths } })));
   });
 });
+
+describe('what a first-time maker stumbled over', () => {
+  const numberIn = (step: Step, code: SentenceCode, name: string): number => {
+    const param = step.sentences.find((each) => each.code === code)?.params[name];
+    if (typeof param !== 'object') throw new Error(`no ${name} in ${code}`);
+    return param.value;
+  };
+
+  test('on a curve the side dots lie above their lines, on the drafted panel', () => {
+    const plan = planOf({ cut: { hemAtFold: '20 in' } });
+    const { apex } = plan.skirt.panels[0].shape;
+    const mark = stepOf(plan, 'mark');
+    for (const [code, radius] of [
+      ['mark.curveWaist', apex?.waistRadius ?? NaN],
+      ['mark.curveHem', apex?.hemRadius ?? NaN],
+    ] as const) {
+      expect(numberIn(mark, code, 'across')).toBeCloseTo(radius * Math.sin(apex?.halfSweep ?? NaN), 6);
+      const rise = radius * (1 - Math.cos(apex?.halfSweep ?? NaN));
+      expect(Math.abs(numberIn(mark, code, 'up') - rise)).toBeLessThanOrEqual(inches(1 / 16) + 1e-9);
+    }
+    expect(codes(mark)).not.toContain('mark.casingEnd');
+    expect(codes(mark)).toContain('mark.curveCut');
+  });
+
+  test('on a curve the bottom is a cut length and a rise below the top edge', () => {
+    const { marks, hang, panels } = planOf({ cut: { hemAtFold: '20 in' } }).skirt;
+    expect(marks.bottom.value).toBeCloseTo(marks.cutLength.value + hang.extraDepth.value, 6);
+    const ys = panels[0].shape.cut.flatMap((each) => (each.kind === 'line' ? [each.from.y, each.to.y] : []));
+    const lowest = (panels[0].shape.apex?.hemRadius ?? NaN) - (panels[0].shape.apex?.waistRadius ?? NaN);
+    expect(marks.bottom.value).toBeGreaterThan(lowest);
+    expect(Math.min(...ys)).toBeLessThan(0);
+  });
+
+  test('whole widths are sewn inside their selvages, so that strips cut for the usable width are long enough', () => {
+    const plan = planOf({ cut: { kind: 'gathered' }, ribbons: { where: 'round' } });
+    const { selvage } = plan.cloth.fabric;
+    for (const [id, code] of [
+      ['firstSeams', 'firstSeams.round'],
+      ['sideSeams', 'sideSeams.sew'],
+    ] as const)
+      expect(numberIn(stepOf(plan, id), code, 'seam')).toBeCloseTo(
+        selvage.value + plan.skirt.sideSeamAllowance.value,
+        6,
+      );
+    const flaredPlan = planOf();
+    expect(numberIn(stepOf(flaredPlan, 'sideSeams'), 'sideSeams.sew', 'seam')).toBe(
+      flaredPlan.skirt.sideSeamAllowance.value,
+    );
+  });
+
+  test('a seam that ribbons will lie over has its edges finished first', () => {
+    const cut = { kind: 'gathered', wholeWidths: false };
+    expect(codes(stepOf(planOf({ cut, ribbons: { where: 'round' } }), 'firstSeams'))).toContain(
+      'firstSeams.finish',
+    );
+  });
+
+  test('it is tried on before its hem is sewn', () => {
+    expect(comesBefore(planOf(), 'threadElastic', 'hem')).toBe(true);
+  });
+
+  test('pinned work says that pins come out before the needle, and liquids have their caution', () => {
+    expect(stepOf(planOf(), 'stitchRibbon').cautions).toContain('pins');
+    expect(stepOf(planOf({ ribbons: { hold: 'glue' } }), 'holdRibbon').cautions).toContain('liquid');
+    expect(stepOf(planOf(), 'cutRibbon').cautions).toContain('liquid');
+    expect(stepOf(planOf({ sewing: { overlocker: true } }), 'finishEdges').cautions).toContain('overlocker');
+  });
+});

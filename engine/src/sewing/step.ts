@@ -34,7 +34,17 @@ export type StepId =
 
 /** Where work can hurt. The words defer to local rules. */
 export type Caution =
-  'shears' | 'hotIron' | 'satinIron' | 'needle' | 'spray' | 'flame' | 'hotWater' | 'pins' | 'longHem';
+  | 'shears'
+  | 'hotIron'
+  | 'satinIron'
+  | 'needle'
+  | 'spray'
+  | 'flame'
+  | 'hotWater'
+  | 'pins'
+  | 'longHem'
+  | 'overlocker'
+  | 'liquid';
 
 /** A sentence of a step: its words are in the catalogues, its numbers are these. */
 export interface Sentence {
@@ -106,6 +116,7 @@ export type SentenceCode =
   | 'testStitch.needle'
   | 'testStitch.bobbin'
   | 'firstSeams.round'
+  | 'firstSeams.finish'
   | 'holdRibbon.lay'
   | 'holdRibbon.pins'
   | 'holdRibbon.glue'

@@ -14,6 +14,8 @@ export type SuppliesFigureCode =
   | 'supplies.spool'
   | 'supplies.spools'
   | 'supplies.cones'
+  | 'supplies.spare'
+  | 'supplies.withSpare'
   | 'supplies.step'
   | 'supplies.least'
   | 'supplies.buy'

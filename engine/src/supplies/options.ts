@@ -44,6 +44,8 @@ export const suppliesOptions = (fields: Fields) =>
   z.strictObject({
     currency: currencyField.prefault('CAD'),
     ribbon: byLength(fields),
+    /** Of each colour and width, to test its colour and a stitch on. Common practice, no source. */
+    ribbonSpare: fields.usual({ least: mm(0), most: mm(2000) }, { inches: '4 in', metric: '10 cm' }),
     elastic: byLength(fields),
     thread: thread(fields),
     notions: z.partialRecord(z.enum(notions), priceField).prefault({}),

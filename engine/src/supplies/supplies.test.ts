@@ -41,7 +41,7 @@ describe('the shopping list', () => {
     expect(named({ rows: 0 })).not.toContain('sealant');
   });
 
-  test('asks for each ribbon what its strips come to', () => {
+  test('asks for each ribbon what its strips come to, and 4 in to test it on', () => {
     const plan = planOf({ ribbons: { rows: 5, colours: ['red', 'white'] } });
     const strips = (name: string) =>
       plan.ribbons.rows
@@ -49,7 +49,7 @@ describe('the shopping list', () => {
         .flatMap((row) => row.strips)
         .reduce((sum, { length }) => sum + length.value, 0);
     for (const { colour, need } of plan.supplies.items.filter(({ what }) => what === 'ribbon'))
-      expect(need?.value).toBeCloseTo(strips(colour?.name ?? ''), 6);
+      expect(need?.value).toBeCloseTo(strips(colour?.name ?? '') + 4 * 25.4, 6);
   });
 
   test('elastic as it is cut, cloth as it is before its wash', () => {

@@ -8,6 +8,7 @@ import {
   MM_PER_METRE,
   MM_PER_YARD,
   longest,
+  mm,
   minorDigits,
   parseMoney,
   roundTo,
@@ -121,12 +122,14 @@ function lengthToBuy(need: Figure<Mm>, { step, least }: ByLength): Figure<Mm> {
 }
 
 function ribbonItem({ colour, width, total }: RibbonTotal, input: SuppliesInput): Item {
-  const buy = lengthToBuy(total, input.options.ribbon);
+  const spare = figure.length(input.options.ribbonSpare, 'supplies.spare');
+  const need = figure.length(mm(total.value + spare.value), 'supplies.withSpare', { total, spare });
+  const buy = lengthToBuy(need, input.options.ribbon);
   return {
     what: 'ribbon',
     colour,
     width,
-    need: total,
+    need,
     buy,
     price: priced(input.options.ribbon.price, buy, input),
     advice: ['washable', 'dyeLot', 'realWidth'],

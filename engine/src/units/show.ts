@@ -72,15 +72,19 @@ const GAP = '\u00a0';
 /** Finest lines on a ruler. */
 const RULER = { inches: mm(MM_PER_INCH / 16), metric: mm(1) } as const;
 
+/** Whether a length lies on a line of the ruler: sixteenths of an inch, or millimetres. */
+export function liesOnLine(value: Mm, system: MeasureSystem): boolean {
+  const lines = value / RULER[system];
+  return Math.abs(lines - Math.round(lines)) < 1e-6;
+}
+
 /**
  * A length at the finest mark a maker can chalk: `11¼ in`, `28.6 cm`. One that lies on a line of the ruler
  * already, such as a chosen 5 mm or ³⁄₁₆ in, is shown as it is: rounded, a sum of such lengths would not add up.
  */
 export function showLength(value: Mm, how: ShowLength, direction: Direction = 'nearest'): string {
   const size = mm(Math.abs(value));
-  const line = RULER[how.system];
-  const onLine = Math.abs(size / line - Math.round(size / line)) < 1e-6;
-  const mark = onLine ? mm(Math.min(line, how.mark)) : how.mark;
+  const mark = liesOnLine(size, how.system) ? mm(Math.min(RULER[how.system], how.mark)) : how.mark;
   const steps = stepsIn(size, mark, direction);
   const sign = value < 0 && steps > 0 ? '−' : '';
   if (how.system === 'inches') {

@@ -257,6 +257,8 @@ export const en: Catalogue = {
     'supplies.spool': 'on one spool',
     'supplies.spools': ['spools', '{total} ÷ {spool}, rounded up'],
     'supplies.cones': 'cones, one for each thread of the overlocker',
+    'supplies.spare': 'to test on',
+    'supplies.withSpare': ['ribbon with a piece to test on', '{total} of strips + {spare} to test on'],
     'supplies.step': 'the shop’s cutting step',
     'supplies.least': 'the shop’s least length',
     'supplies.buy': ['to buy', '{need}, up to the shop’s next {step}'],
@@ -287,6 +289,10 @@ export const en: Catalogue = {
     'sewing.rawLength': ['raw edge to raw edge', '{length} finished + {hem} hem + {casing} casing'],
     'sewing.casingLine': ['casing line below the top edge', '{casing} casing + {rise} for the curve'],
     'sewing.hemLine': ['hem line below the top edge', '{casingLine} casing line + {length} finished'],
+    'sewing.seamFromSelvage': [
+      'seam from the edge of the selvage',
+      '{selvage} selvage + {seam} seam allowance',
+    ],
     'sewing.acrossCurve': 'across from the centre',
     'sewing.beyondHem': [
       'cut beyond the hem curve',
@@ -307,7 +313,7 @@ export const en: Catalogue = {
     'body.estimated':
       '{measure}: not measured. An estimate from other bodies: {estimate}. Measure it before you cut.',
     'body.waistToFloorWanted':
-      'A child’s waist to floor can’t be guessed from her height. Measure it: from the waist straight down to the floor.',
+      'A child’s waist to floor can’t be guessed from height. Measure it: from the waist straight down to the floor.',
     'body.improbablePair':
       '{firstName} {first} and {secondName} {second} seldom go together: the {secondName} is usually about {expected}, and nearly always between {least} and {most}. Was one of them read wrongly, or typed in the wrong unit? If both are right, go on.',
     'body.hipBelowWaist':
@@ -345,7 +351,7 @@ export const en: Catalogue = {
     'skirt.flareCapped':
       'A hem mark of {asked} is more than half a circle for each panel. {capped} is drawn; for more, choose a circle.',
     'skirt.bunched':
-      'The top is {ratio} times the waist; past {most} times, {weight} cloth bunches. Choose less fullness, or lighter cloth.',
+      'The top is {ratio} times the waist; past {most} times, {weight} cloth bunches. Choose less fullness or fewer widths, cut whole widths down, or take lighter cloth.',
     'skirt.barelyGathered':
       'The top is only {ratio} times the waist; below {least} times it hardly gathers. It will sit nearly flat under the elastic.',
     'skirt.tooManyWidths':
@@ -355,9 +361,9 @@ export const en: Catalogue = {
     'waist.elasticOverstretched':
       'The elastic ({cut}) would have to stretch {stretch} times to pass over {hip} hips. Cut it {enough} long, or choose one that stretches further.',
     'ribbon.noRoom':
-      '{rows, plural, one {# row} other {# rows}} of ribbon need {needed}, and there is room for {room}. Choose fewer rows, narrower ribbon, or let them reach higher.',
+      '{rows, plural, one {# row} other {# rows}} of ribbon need {needed}, and there is room for {room} between the limits. Choose fewer rows, narrower ribbon, or other limits.',
     'ribbon.rowPastTop':
-      '{left, plural, one {# band of rows runs} other {# bands of rows run}} into the casing and could not be placed. Rows must end {top} above the hem.',
+      '{left, plural, one {# band of rows runs} other {# bands of rows run}} into the casing, could not be placed: no list and no time counts them. Rows must end {top} above the hem: choose fewer rows, narrower ribbon or smaller gaps.',
     'ribbon.rowOnHemStitching':
       'The lowest row ({row} from the hem) covers the hem stitching. {least} clears it; or sew the hem first and let the ribbon hide its stitches.',
     'ribbon.easeWithSteam':
@@ -368,7 +374,7 @@ export const en: Catalogue = {
       'A panel is {depth} from top to bottom and the cloth is {usable} wide after its wash: it can’t be cut with the waist on the selvage.',
     'cloth.panelTooWide': 'A panel is {width} wide and the cloth has {usable} after its wash.',
     'cloth.noLayFits':
-      'A panel ({width} wide, {depth} long) does not fit on this cloth in any way: {usable} are usable after its wash. Choose wider cloth, less fullness, a shorter skirt, or a gathered skirt of more widths.',
+      'A panel ({width} wide, {depth} long) does not fit on this cloth in any way: {usable} are usable after its wash. Choose wider cloth, a shorter skirt, a narrower hem mark if there is still room to walk, or a gathered skirt of more widths.',
     'cloth.onlyTwoAlike': 'The double fold cuts two panels at once; this skirt has {panels}.',
     'cloth.oddPanels':
       'Panels are cut in pairs; their number is odd ({panels}), so one layer of the last pair is left over.',
@@ -540,7 +546,7 @@ export const en: Catalogue = {
     'chalkRows.rightSide':
       'Open each panel and lay it right side up. Rows are chalked on the open panel, never on the folded stack.',
     'chalkRows.fromRaw':
-      'Lay the ruler at the trimmed raw edge and dot every row at the sides and in the middle. The hem of {hem} is in the numbers already.',
+      'Lay the ruler at the trimmed raw edge and dot every row at the sides and every 12 in (30 cm) between. The hem of {hem} is in the numbers already.',
     'chalkRows.lowerEdge':
       'Join the dots: {rows, plural, one {# line} other {# lines}}. Each line is the LOWER edge of its ribbon.',
     'chalkRows.curve': 'Keep the same distance from the curved hem all along: a dot every hand’s width.',
@@ -558,7 +564,8 @@ export const en: Catalogue = {
     'testStitch.scrap':
       'Sew a hand’s length of ribbon on a scrap. If it puckers, loosen the top thread or lengthen the stitch.',
     'firstSeams.round':
-      'Sew {seams, plural, one {one side seam} other {all side seams but one (#)}} with a {seam} seam allowance and press it open: rows go round in one length.',
+      'Sew {seams, plural, one {one side seam} other {all side seams but one (#)}} with a {seam} seam allowance and press it to the back: rows go round in one length.',
+    'firstSeams.finish': 'Keep its edges from fraying now: the ribbons will be sewn over it.',
     'holdRibbon.lay':
       'Lay each strip with its lower edge on its chalk line, the same extra beyond both sides.',
     'holdRibbon.pins':
@@ -589,7 +596,8 @@ export const en: Catalogue = {
     'sideSeams.catch': 'The ribbon ends are caught in the seam; trim them even with it.',
     'finishEdges.overlock': 'Overlock (serge) the seam edges together, cutting nothing off.',
     'finishEdges.zigzag': 'Zigzag along the seam edges, the right swing just off the edge.',
-    'finishEdges.selvage': 'A seam whose edge is the selvage needs no overlocking.',
+    'finishEdges.selvage':
+      'The selvages stay on, inside the seam: a seam whose edge is the selvage needs no overlocking.',
     'finishEdges.press': 'Press the seams to the back.',
     'hem.turn':
       'Turn the raw edge under {turnUnder}, then the hem up {depth}, on its line; press and pin it from the side seams.',
@@ -604,10 +612,10 @@ export const en: Catalogue = {
       'Stitch it all round close to the lower fold, and leave {opening} open at a side seam for the elastic.',
     'threadElastic.cut': 'Cut {cut} of {width} elastic.',
     'threadElastic.thread':
-      'Pin one end beside the opening, draw the other through with a safety pin, and keep it from twisting.',
+      'Hold one end beside the opening with a safety pin, draw the other through with a second one, and keep it from twisting.',
     'threadElastic.pin': 'Lap the ends and close them with a safety pin.',
     'threadElastic.tryOn':
-      'Try it on before you stitch: it must pass the hips, stay up, and hang {length} long. Change the elastic now if it doesn’t.',
+      'Pin the hem up on its line and try it on before you stitch: it must pass the hips, stay up, and hang {length} long. Change the elastic or the hem line now if it doesn’t.',
     'closeElastic.join':
       'Take out the pin, lap the ends flat, stitch over them four times with a zigzag, and let them slip in.',
     'closeElastic.even':
@@ -631,7 +639,11 @@ export const en: Catalogue = {
     flame:
       'Flame: adults only, nothing that burns near, water at hand; never in the same room and time as spray. Liquid sealant does it without fire. Follow your local rules.',
     hotWater: 'Wash as the label of the weakest material says.',
-    pins: 'Pins: count them out and in, never hold them in your mouth.',
+    pins: 'Pins: take each out before the needle reaches it; count them out and in; never hold them in your mouth.',
+    overlocker:
+      'Overlocker: its blade cuts what the needle would only prick; fingers and pins well away, and switch it off before you thread it.',
+    liquid:
+      'Sealant and glue: air the room, keep them from flame and hot iron until they are dry, and follow the label.',
     longHem: 'A long hem: hold it up on stairs, and keep clear of open fire.',
   },
   items: {
@@ -724,7 +736,7 @@ export const en: Catalogue = {
     cutStrips: 'To cut',
     stripsEach: '{count} × {length}',
     waistMark: 'waist mark {value}',
-    panelWidth: 'panel {value} wide',
+    panelWidth: 'half of the panel {value}',
     hemMark: 'hem mark {value}',
     casingEnd: '{value} at the top edge',
     hemEnd: '{value} at the trimmed edge',
@@ -750,6 +762,8 @@ export const en: Catalogue = {
     waistAcross: 'Waist, across',
     measureUp: 'Measure up',
     layHeading: 'Lay it like this: {lay}',
+    layHeadingNone: 'It fits in no way. Drawn as {lay}, to see by how much:',
+    rowsElsewhere: 'Every row is in the ribbon cutting list.',
     otherLays: 'The ways to lay it',
     layChosen: 'taken',
     layDoesNotFit: 'does not fit',
@@ -761,7 +775,7 @@ export const en: Catalogue = {
     printSide: 'print on its side',
     printUpright: 'print upright',
     layers: '{layers, plural, one {# layer} other {# layers}}',
-    haveHeading: 'From {have} you can make',
+    haveHeading: 'From {have} of cloth before its wash, laid the way that takes least, you can make',
     haveLongest: 'the longest: {length} finished',
     haveFullest: 'the fullest: {fullness} × the widest part, hem mark {hem}',
     haveMany:

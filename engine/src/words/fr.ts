@@ -306,6 +306,8 @@ export const fr: Catalogue = {
     'supplies.spool': 'sur une bobine',
     'supplies.spools': ['bobines', '{total} ÷ {spool}, arrondi au-dessus'],
     'supplies.cones': 'cônes, un par fil de la surjeteuse',
+    'supplies.spare': 'pour les essais',
+    'supplies.withSpare': ['ruban, morceau d’essai compris', '{total} de bandes + {spare} pour les essais'],
     'supplies.step': 'pas de coupe du magasin',
     'supplies.least': 'longueur minimale du magasin',
     'supplies.buy': ['à acheter', '{need}, jusqu’au prochain pas de {step} du magasin'],
@@ -348,6 +350,10 @@ export const fr: Catalogue = {
       'ligne d’ourlet sous le bord du haut',
       'ligne de coulisse {casingLine} + {length} de longueur finie',
     ],
+    'sewing.seamFromSelvage': [
+      'couture à partir du bord de la lisière',
+      '{selvage} de lisière + {seam} de marge de couture',
+    ],
     'sewing.acrossCurve': 'à partir du milieu',
     'sewing.beyondHem': [
       'à couper au-delà de la courbe d’ourlet',
@@ -369,7 +375,7 @@ export const fr: Catalogue = {
     'body.estimated':
       '{measure} : pas mesuré. Estimation d’après d’autres corps : {estimate}. Mesurez avant de couper.',
     'body.waistToFloorWanted':
-      'Chez une enfant, la distance de la taille au sol ne se devine pas d’après la stature. Mesurez-la : de la taille tout droit jusqu’au sol.',
+      'Chez un enfant, la distance de la taille au sol ne se devine pas d’après la stature. Mesurez-la : de la taille tout droit jusqu’au sol.',
     'body.improbablePair':
       '{firstName} : {first}. {secondName} : {second}. Ces deux mesures vont rarement ensemble. {secondName} : d’habitude environ {expected}, presque toujours entre {least} et {most}. L’une des deux a-t-elle été mal lue, ou notée dans la mauvaise unité ? Si les deux sont justes, continuez.',
     'body.hipBelowWaist':
@@ -407,7 +413,7 @@ export const fr: Catalogue = {
     'skirt.flareCapped':
       'Un repère d’ourlet à {asked} dépasse le demi-cercle par panneau. {capped} est dessiné ; pour plus, choisissez une jupe cercle.',
     'skirt.bunched':
-      'Le haut de la jupe fait {ratio} fois le tour de taille ; au-delà de {most} fois, les fronces d’un tissu {weight} font des paquets. Choisissez moins d’ampleur, ou un tissu moins épais.',
+      'Le haut de la jupe fait {ratio} fois le tour de taille ; au-delà de {most} fois, les fronces d’un tissu {weight} font des paquets. Choisissez moins d’ampleur ou moins de lés, recoupez les lés, ou prenez un tissu moins épais.',
     'skirt.barelyGathered':
       'Le haut de la jupe ne fait que {ratio} fois le tour de taille ; sous {least} fois, il fronce à peine. Il sera presque plat sous l’élastique.',
     'skirt.tooManyWidths':
@@ -419,7 +425,7 @@ export const fr: Catalogue = {
     'ribbon.noRoom':
       '{rows, plural, one {# rang de ruban demande} other {# rangs de ruban demandent}} {needed}, et il y a {room} de place. Choisissez moins de rangs, un ruban plus étroit, ou laissez-les monter plus haut.',
     'ribbon.rowPastTop':
-      '{left, plural, one {# groupe de rangs monterait dans la coulisse et n’a pas pu être placé} other {# groupes de rangs monteraient dans la coulisse et n’ont pas pu être placés}}. Les rangs doivent finir à {top} de l’ourlet au plus.',
+      '{left, plural, one {# groupe de rangs monterait dans la coulisse et n’a pas pu être placé} other {# groupes de rangs monteraient dans la coulisse et n’ont pas pu être placés}} : les listes et les temps n’en tiennent pas compte. Les rangs doivent finir à {top} de l’ourlet au plus : choisissez moins de rangs, un ruban plus étroit ou de plus petits écarts.',
     'ribbon.rowOnHemStitching':
       'Le rang le plus bas (à {row} de l’ourlet) couvre la piqûre de l’ourlet. À {least}, il la dégage ; ou cousez l’ourlet d’abord, et le ruban en cachera les points.',
     'ribbon.easeWithSteam':
@@ -430,7 +436,7 @@ export const fr: Catalogue = {
       'Un panneau fait {depth} de haut en bas, et le tissu {usable} de laize après lavage : il ne peut pas se couper la taille sur la lisière.',
     'cloth.panelTooWide': 'Un panneau fait {width} de large, et le tissu {usable} après lavage.',
     'cloth.noLayFits':
-      'Un panneau ({width} de large, {depth} de long) n’entre d’aucune façon dans ce tissu : {usable} sont utiles après lavage. Choisissez un tissu plus large, moins d’ampleur, une jupe plus courte, ou une jupe froncée de plusieurs lés.',
+      'Un panneau ({width} de large, {depth} de long) n’entre d’aucune façon dans ce tissu : {usable} sont utiles après lavage. Choisissez un tissu plus large, une jupe plus courte, un repère d’ourlet plus étroit s’il reste de quoi marcher, ou une jupe froncée de plusieurs lés.',
     'cloth.onlyTwoAlike':
       'Plié en quatre, le tissu donne deux panneaux d’un coup ; cette jupe en a {panels}.',
     'cloth.oddPanels':
@@ -596,7 +602,7 @@ export const fr: Catalogue = {
       'Tracez à la craie {panels, plural, one {un lé droit} other {# lés droits}}, de {cutLength} de long, de lisière à lisière.',
     'cut.pinLayers':
       '{layers, plural, one {Épinglez le tissu ou posez des poids} other {Épinglez ensemble les # épaisseurs à l’intérieur des lignes, pour qu’aucune ne glisse,}} avant de couper.',
-    'cut.smooth': 'Coupez à grands coups, tissu à plat sur la table, la lame du bas posée dessus.',
+    'cut.smooth': 'Coupez à longs coups de ciseaux, tissu à plat sur la table, la lame du bas posée dessus.',
     'cut.slitFold': 'Au côté, fendez l’unique pliure le long de son pli : cela fait deux panneaux.',
     'cut.tear': 'Un coton qui se déchire droit peut se déchirer en travers.',
     'cut.frontBack':
@@ -613,7 +619,7 @@ export const fr: Catalogue = {
     'chalkRows.rightSide':
       'Ouvrez chaque panneau et posez-le endroit dessus. Les rangs se tracent sur le panneau ouvert, jamais sur les épaisseurs pliées.',
     'chalkRows.fromRaw':
-      'Posez la règle au bord vif égalisé et faites un point pour chaque rang aux côtés et au milieu. L’ourlet de {hem} est déjà compté dans les chiffres.',
+      'Posez la règle au bord vif égalisé et faites un point pour chaque rang aux côtés et tous les 30 cm (12 po) entre les deux. L’ourlet de {hem} est déjà compté dans les chiffres.',
     'chalkRows.lowerEdge':
       'Joignez les points : {rows, plural, one {# ligne} other {# lignes}}. Chaque ligne est le bord INFÉRIEUR de son ruban.',
     'chalkRows.curve':
@@ -636,7 +642,8 @@ export const fr: Catalogue = {
     'testStitch.scrap':
       'Piquez une dizaine de centimètres de ruban sur une chute. Si le ruban fronce, desserrez le fil du dessus ou allongez le point.',
     'firstSeams.round':
-      'Cousez {seams, plural, one {une couture de côté} other {toutes les coutures de côté sauf une (#)}} avec une marge de couture de {seam}, et ouvrez au fer : les rangs font le tour d’une seule longueur.',
+      'Cousez {seams, plural, one {une couture de côté} other {toutes les coutures de côté sauf une (#)}} avec une marge de couture de {seam}, et couchez au fer vers le dos : les rangs font le tour d’une seule longueur.',
+    'firstSeams.finish': 'Surfilez ou surjetez ses bords dès maintenant : les rubans passeront dessus.',
     'holdRibbon.lay':
       'Posez chaque bande, bord inférieur sur son trait de craie, avec le même supplément à chaque bout.',
     'holdRibbon.pins':
@@ -671,7 +678,8 @@ export const fr: Catalogue = {
     'finishEdges.overlock': 'Surjetez ensemble les deux bords de la couture, sans rien couper.',
     'finishEdges.zigzag':
       'Surfilez les bords de la couture au point zigzag, l’aiguille tombant à droite juste hors du bord.',
-    'finishEdges.selvage': 'Une couture dont le bord est la lisière n’a pas besoin d’être surfilée.',
+    'finishEdges.selvage':
+      'Les lisières restent, dans la couture : une couture dont le bord est la lisière n’a pas besoin d’être surfilée.',
     'finishEdges.press': 'Couchez les coutures vers le dos, au fer.',
     'hem.turn':
       'Rentrez le bord vif de {turnUnder}, puis relevez l’ourlet de {depth}, sur sa ligne ; repassez, et épinglez à partir des coutures de côté.',
@@ -686,10 +694,10 @@ export const fr: Catalogue = {
       'Piquez tout le tour au ras du pli du bas, et laissez {opening} d’ouverture à une couture de côté pour l’élastique.',
     'threadElastic.cut': 'Coupez {cut} d’élastique de {width} de large.',
     'threadElastic.thread':
-      'Épinglez un bout à côté de l’ouverture, passez l’autre dans la coulisse avec une épingle de sûreté, sans le laisser vriller.',
+      'Retenez un bout à côté de l’ouverture avec une épingle de sûreté, passez l’autre dans la coulisse avec une deuxième, sans le laisser vriller.',
     'threadElastic.pin': 'Superposez les bouts et fermez-les avec une épingle de sûreté.',
     'threadElastic.tryOn':
-      'Essayez la jupe avant de coudre : elle doit passer les hanches, tenir, et tomber à {length} de long. Sinon, changez l’élastique maintenant.',
+      'Épinglez l’ourlet sur sa ligne et essayez la jupe avant de coudre : elle doit passer les hanches, tenir, et tomber à {length} de long. Sinon, changez maintenant l’élastique ou la ligne d’ourlet.',
     'closeElastic.join':
       'Ôtez l’épingle, superposez les bouts à plat, piquez-les quatre fois au zigzag, puis laissez-les rentrer dans la coulisse.',
     'closeElastic.even':
@@ -715,7 +723,11 @@ export const fr: Catalogue = {
     flame:
       'Flamme : adultes seulement, rien d’inflammable à côté, de l’eau à portée ; jamais dans la même pièce ni au même moment qu’un aérosol. Le liquide anti-effilochage fait le travail sans feu. Suivez vos règles locales.',
     hotWater: 'Lavez comme le demande l’étiquette de la matière la plus fragile.',
-    pins: 'Épingles : comptez-les au départ et au retour, jamais dans la bouche.',
+    pins: 'Épingles : ôtez chacune avant que l’aiguille l’atteigne ; comptez-les au départ et au retour ; jamais dans la bouche.',
+    overlocker:
+      'Surjeteuse : sa lame coupe ce que l’aiguille ne ferait que piquer ; doigts et épingles loin d’elle, et éteignez-la avant de l’enfiler.',
+    liquid:
+      'Anti-effilochage et colle : aérez la pièce, tenez-les loin de la flamme et du fer chaud jusqu’à ce qu’ils soient secs, et suivez l’étiquette.',
     longHem: 'Ourlet long : relevez-le dans l’escalier, et tenez-vous loin du feu.',
   },
   items: {
@@ -813,7 +825,7 @@ export const fr: Catalogue = {
     cutStrips: 'À couper',
     stripsEach: '{count} × {length}',
     waistMark: 'repère de taille {value}',
-    panelWidth: 'panneau large de {value}',
+    panelWidth: 'moitié du panneau {value}',
     hemMark: 'repère d’ourlet {value}',
     casingEnd: '{value} au bord du haut',
     hemEnd: '{value} au bord égalisé',
@@ -839,6 +851,8 @@ export const fr: Catalogue = {
     waistAcross: 'Taille, à partir du milieu',
     measureUp: 'Mesurez vers le haut',
     layHeading: 'Disposez le tissu ainsi : {lay}',
+    layHeadingNone: 'Aucune façon ne convient. Dessiné ici ({lay}), pour voir ce qui manque :',
+    rowsElsewhere: 'Tous les rangs sont dans la liste de coupe du ruban.',
     otherLays: 'Les façons de disposer le tissu',
     layChosen: 'retenu',
     layDoesNotFit: 'n’entre pas',
@@ -850,7 +864,8 @@ export const fr: Catalogue = {
     printSide: 'imprimé couché',
     printUpright: 'imprimé droit',
     layers: '{layers, plural, one {# épaisseur} other {# épaisseurs}}',
-    haveHeading: 'Avec {have}, vous pouvez faire',
+    haveHeading:
+      'Avec {have} de tissu avant lavage, disposé de la façon qui en prend le moins, vous pouvez faire',
     haveLongest: 'la plus longue : {length} finie',
     haveFullest: 'la plus ample : {fullness} × la partie la plus large, repère d’ourlet {hem}',
     haveMany:

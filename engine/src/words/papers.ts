@@ -54,6 +54,8 @@ export interface PaperWords {
   readonly waistAcross: string;
   readonly measureUp: string;
   readonly layHeading: string;
+  readonly layHeadingNone: string;
+  readonly rowsElsewhere: string;
   readonly otherLays: string;
   readonly layChosen: string;
   readonly layDoesNotFit: string;

@@ -2,6 +2,7 @@ import type { Figure } from '../figure/index.ts';
 import {
   decimal,
   fraction,
+  liesOnLine,
   MM_PER_INCH,
   mm,
   showFine,
@@ -27,6 +28,17 @@ const atTheCounter = new Set<string>([
   'thread.under',
   'thread.total',
   'thread.sum',
+] satisfies FigureCode[]);
+
+/** Needs: shown at the next mark up, never short of what they are. */
+const needs = new Set<string>([
+  'cloth.beforeWash',
+  'cloth.headToTail',
+  'cloth.abreast',
+  'ribbon.total',
+  'body.bareHem',
+  'body.everydayHem',
+  'skirt.openingNeeded',
 ] satisfies FigureCode[]);
 
 /** Lengths so small that a chalk mark would swallow them. */
@@ -74,7 +86,9 @@ function showLengthOf(rule: string, value: Mm, how: ShowLength): string {
   if (fine.has(rule)) return showFine(value, how);
   if (atTheCounter.has(rule)) return showShopLength(value, how);
   // Nobody chalks three metres: totals are read in the unit that they are bought in.
-  return how.system === 'metric' && value >= LONG ? showShopLength(value, how) : showLength(value, how);
+  return how.system === 'metric' && value >= LONG
+    ? showShopLength(value, how)
+    : showLength(value, how, needs.has(rule) ? 'up' : 'nearest');
 }
 
 /** 1.5 is 1½ to somebody who measures in inches. */
@@ -90,6 +104,22 @@ export function showMinutes(value: number, { papers, numbers }: Catalogue): stri
   const hours = Math.floor(whole / 60);
   const parts = { hours, minutes: whole % 60 };
   return fill(hours > 0 ? papers.hoursMinutes : papers.minutesOnly, numbers.locale, parts);
+}
+
+/**
+ * A value as it stands in a sum: a length that lies on no line of a ruler is told finer than it can be chalked, or
+ * the sum would not add up as printed.
+ */
+export function addable(figure: Figure, how: ShowLength, catalogue: Catalogue): string {
+  const isPlain =
+    figure.kind !== 'length' ||
+    atTheCounter.has(figure.rule) ||
+    fine.has(figure.rule) ||
+    machine.has(figure.rule);
+  const value = mm(figure.value);
+  return isPlain || liesOnLine(value, how.system)
+    ? plainValue(figure, how, catalogue)
+    : showExact(value, how);
 }
 
 /** A length finer than it can be chalked: what a sum came to before it was rounded. */

@@ -16,7 +16,7 @@ import type { Catalogue, FigureCode, FigureWords, NoticeCode } from './catalogue
 import { en } from './en.ts';
 import { fr } from './fr.ts';
 import { fill } from './message.ts';
-import { plainValue, showExact, showMinutes, showValue } from './show.ts';
+import { addable, showExact, showMinutes, showValue } from './show.ts';
 
 /** Every language there is. A new one is its catalogue file and a line here and in the request's `languages`. */
 export const catalogues: Readonly<Record<Language, Catalogue>> = { en, fr };
@@ -95,7 +95,7 @@ export function speakerFor({ language, measure, mark }: SpeakerOptions): Speaker
       if (typeof found === 'string') return null;
       // An estimate's ± belongs to the result; within a sum it would only be in the way.
       const inputs = Object.entries(figure.inputs).flatMap(([key, input]) => [
-        [key, plainValue(input, how, words)],
+        [key, addable(input, how, words)],
         [`${key}_name`, name(input)],
       ]);
       return `${fill(found[1], locale, Object.fromEntries(inputs) as Record<string, string>)} = ${result(figure, how, words, value)}`;
@@ -130,8 +130,9 @@ function result(
   value: (figure: Figure) => string,
 ): string {
   const { exact } = figure;
-  if (figure.kind !== 'length' || exact === undefined || Math.abs(exact - figure.value) < 0.05)
-    return value(figure);
+  if (figure.kind !== 'length') return value(figure);
+  if (exact === undefined || Math.abs(exact - figure.value) < 0.05)
+    return figure.plusMinus === undefined ? addable(figure, how, words) : value(figure);
   return fill(words.papers.chalkedAs, words.numbers.locale, {
     exact: showExact(mm(exact), how),
     value: value(figure),

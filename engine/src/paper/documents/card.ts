@@ -89,7 +89,9 @@ function blocksOf(input: PaperInput, withRows: boolean, scale: number): Block[] 
           heading(3, papers.rowsHeading),
           picture(panelRows(plan, speaker), { maxHeight: mm(TALLEST * 0.75 * scale) }),
           paragraph(papers.rowsCaption, { size: 'small', quiet: true }),
-          ...(withRows ? rowsTable(input) : []),
+          ...(withRows
+            ? rowsTable(input)
+            : [paragraph(papers.rowsElsewhere, { size: 'small', quiet: true })]),
         ],
       },
     ),

@@ -28,7 +28,7 @@ export function layPaper(input: PaperInput): PaperDocument {
   const width = mm(of.size.width - 2 * of.margin);
   const blocks: Block[] = [
     heading(1, papers.lay),
-    heading(2, speaker.text(papers.layHeading, { lay: chosen.kind })),
+    heading(2, speaker.text(chosen.fits ? papers.layHeading : papers.layHeadingNone, { lay: chosen.kind })),
     ...chosenBlocks(input, width),
     ...haveBlock(input),
     heading(2, papers.otherLays),
@@ -82,7 +82,7 @@ const workingsOf = (lay: Lay, speaker: Speaker): string[] =>
 function remarks(lay: Lay, isChosen: boolean, speaker: Speaker): string {
   const { papers } = speaker.words;
   return [
-    isChosen ? papers.layChosen : '',
+    isChosen && lay.fits ? papers.layChosen : '',
     lay.fits ? '' : papers.layDoesNotFit,
     lay.printOnItsSide ? papers.printSide : papers.printUpright,
   ]

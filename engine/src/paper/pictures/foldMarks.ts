@@ -121,7 +121,7 @@ function sideAt({ panels }: SkirtPlan['skirt'], quarter: number, y: number, { at
 /** Of straight widths only the width counts: half of it lies on the folded cloth. */
 export function widthMark({ skirt }: SkirtPlan, speaker: Speaker, { left, right, top }: FoldFrame): Mark[] {
   const width = boundsOf(skirt.panels[0].shape.cut).width;
-  const words = speaker.text(speaker.words.papers.panelWidth, { value: speaker.length(width) });
+  const words = speaker.text(speaker.words.papers.panelWidth, { value: speaker.length(mm(width / 2)) });
   return [label(point((left + right) / 2, top - 2), words, { size: SIZE, align: 'middle', bold: true })];
 }
 

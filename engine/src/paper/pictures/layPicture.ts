@@ -30,13 +30,19 @@ export function layPicture(
 ): Drawing {
   const { table } = lay;
   const { side, top, bottom } = margins[size];
-  const scale = scaleInto(table.along, table.across, {
+  // Panels too large for the cloth hang over it: they are drawn too, within the picture.
+  const reach = table.pieces.map(({ outline }) => boundsOf(outline));
+  const least = Math.min(0, ...reach.map((each) => each.top));
+  const deepest = Math.max(table.across, ...reach.map((each) => each.bottom)) - least;
+  const longest = Math.max(table.along, ...reach.map((each) => each.right));
+  const scale = scaleInto(longest, deepest, {
     width: mm(room.width - 2 * side),
     height: mm(room.height - top - bottom),
   });
   const along = table.along * scale;
   const across = table.across * scale;
-  const fit: Fit = { scale, dx: side, dy: top };
+  const above = top - least * scale;
+  const fit: Fit = { scale, dx: side, dy: above };
   const pieces = lay.table.pieces.flatMap((piece): Mark[] => {
     const outline = fitPath(piece.outline, fit);
     const bounds = boundsOf(outline);
@@ -61,8 +67,8 @@ export function layPicture(
   });
   const { papers, lays } = speaker.words;
   return drawing({
-    width: mm(along + 2 * side),
-    height: mm(across + top + bottom),
+    width: mm(longest * scale + 2 * side),
+    height: mm(deepest * scale + top + bottom),
     title: lays[lay.kind],
     description: speaker.text(papers.altLay, {
       lay: lay.kind,
@@ -70,10 +76,10 @@ export function layPicture(
       cloth: speaker.value(lay.clothAfter),
     }),
     marks: [
-      rectangle(side, top, along, across, clothStyle),
-      ...edgeLines(lay, side, top, along, across),
+      rectangle(side, above, along, across, clothStyle),
+      ...edgeLines(lay, side, above, along, across),
       ...pieces,
-      ...(size === 'large' ? measures(lay, speaker, side, top, along, across) : []),
+      ...(size === 'large' ? measures(lay, speaker, side, above, along, across) : []),
     ],
   });
 }

@@ -95,7 +95,8 @@ function rowNumbers({ ribbons }: SkirtPlan, speaker: Speaker, fit: Fit, bottom: 
     return [
       straight(point(end.x + 0.6, end.y), point(x - 0.6, height - foot), thinLine),
       label(point(x, height), speaker.value(row.fromRawEdge), { size: mm(size), bold: true }),
-      label(point(fit.dx * 2 - end.x - 1.5, height), String(row.number), {
+      straight(point(fit.dx * 2 - end.x - 0.6, end.y), point(LEFT - 0.8, height - foot), thinLine),
+      label(point(LEFT - 1.4, height), String(row.number), {
         size: mm(size * 0.9),
         align: 'end',
         ink: inks.grey,
