@@ -48,20 +48,29 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 function markLines({ plan, speaker, width }: CardInput): string[] {
   const { skirt, stride } = plan;
   const { marks, waist } = skirt;
-  const figures: (Figure | null)[] = [
-    marks.waistQuarter,
-    marks.hemQuarter,
-    marks.cutLength,
-    ...(skirt.marking === 'at the fold' ? [marks.casingEnd, marks.hemEnd] : []),
-    skirt.opening,
-    skirt.hemRound,
-    stride.everyday,
-    waist.topAllowance,
-    waist.elastic?.cut ?? null,
+  const { papers } = speaker.words;
+  const named = (figure: Figure): [string, Figure] => [speaker.name(figure), figure];
+  const figures: [string, Figure][] = [
+    named(marks.waistQuarter),
+    ...(marks.hemQuarter === marks.waistQuarter ? [] : [named(marks.hemQuarter)]),
+    named(marks.cutLength),
+    ...(marks.bottom === marks.cutLength ? [] : [named(marks.bottom)]),
+    ...(skirt.marking === 'at the fold' && skirt.hang.shape === 'straight'
+      ? ([
+          [papers.topEdge, marks.casingEnd],
+          [papers.rawEdge, marks.hemEnd],
+        ] as [string, Figure][])
+      : []),
+    ...[skirt.opening, skirt.hemRound].map(named),
+    ...(stride.everyday ? [named(stride.everyday)] : []),
+    named(waist.topAllowance),
+    ...(waist.elastic ? [named(waist.elastic.cut)] : []),
   ];
-  const rows = figures
-    .filter((figure) => figure !== null)
-    .map((figure) => [capital(speaker.name(figure)), speaker.value(figure), speaker.working(figure) ?? '']);
+  const rows = figures.map(([name, figure]) => [
+    capital(name),
+    speaker.value(figure),
+    speaker.working(figure) ?? '',
+  ]);
   return textTable({ rows, right: [1] }, width);
 }
 

@@ -24,6 +24,8 @@ export type SkirtFigureCode =
   | 'skirt.cutLength'
   | 'skirt.bottom'
   | 'skirt.opening'
+  | 'skirt.openingSewn'
+  | 'skirt.hemRoundSewn'
   | 'skirt.hemRound'
   | 'skirt.hipEase'
   | 'skirt.openingNeeded'
@@ -71,6 +73,8 @@ export type SkirtFigureCode =
 export type SkirtNoticeCode =
   | 'skirt.doesNotGoOn'
   | 'skirt.hemBelowStride'
+  | 'skirt.hemBelowStrideWiden'
+  | 'skirt.hemNarrowWiden'
   | 'skirt.hemNarrowForEveryday'
   | 'skirt.hemBelowFloor'
   | 'skirt.hemNotLevel'

@@ -18,9 +18,19 @@ export function canWalk(context: DraftContext, draft: Draft): Notice[] {
   if (!walker || !body.hemHeight) return [];
   const isProblem = hemRound.value < bare.value;
   const wider = widerMark(context, draft, everyday);
-  const shorter = shorterBy(context, walker, hemRound, body.hemHeight);
+  const hem = hemRound;
+  const needed = isProblem ? bare : everyday;
+  const level = levelWhereEnough(walker, hemRound, 'everyday');
   const slit = slitHeight(context, walker, draft, body.hemHeight);
-  const params = { hem: hemRound, needed: isProblem ? bare : everyday, wider, shorter, slit };
+  // Where no level of the leg is narrow enough for this hem, only a wider one helps.
+  if (!level || !slit)
+    return [
+      isProblem
+        ? problem('skirt.hemBelowStrideWiden', { hem, needed, wider })
+        : caution('skirt.hemNarrowWiden', { hem, needed, wider }),
+    ];
+  const shorter = shorterBy(context, level, body.hemHeight);
+  const params = { hem, needed, wider, shorter, slit };
   return [
     isProblem ? problem('skirt.hemBelowStride', params) : caution('skirt.hemNarrowForEveryday', params),
   ];
@@ -34,13 +44,7 @@ function widerMark({ mark }: DraftContext, draft: Draft, need: Figure<Mm>): Figu
 }
 
 /** Taken off the length with the hem mark kept. */
-function shorterBy(
-  { mark }: DraftContext,
-  walker: Walker,
-  hemRound: Figure<Mm>,
-  hemHeight: Figure<Mm>,
-): Figure<Mm> {
-  const level = levelWhereEnough(walker, hemRound, 'everyday') ?? walker.hipHeight;
+function shorterBy({ mark }: DraftContext, level: Figure<Mm>, hemHeight: Figure<Mm>): Figure<Mm> {
   const exact = mm(Math.max(0, level.value - hemHeight.value));
   return figure.length(roundTo(exact, mark, 'up'), 'skirt.walkShorter', { level, hemHeight }, { exact });
 }
@@ -49,7 +53,12 @@ function shorterBy(
 const HALVINGS = 18;
 
 /** A slit ends where what is left closed above it is wide enough; above its end the skirt narrows with its flare. */
-function slitHeight({ mark }: DraftContext, walker: Walker, draft: Draft, hemHeight: Figure<Mm>): Figure<Mm> {
+function slitHeight(
+  { mark }: DraftContext,
+  walker: Walker,
+  draft: Draft,
+  hemHeight: Figure<Mm>,
+): Figure<Mm> | null {
   const taper = (draft.hemRound.value - draft.opening.value) / draft.finishedLength.value;
   const enough = (up: number): boolean => {
     const level = figure.length(mm(hemHeight.value + up), 'skirt.walkSlit');
@@ -58,6 +67,7 @@ function slitHeight({ mark }: DraftContext, walker: Walker, draft: Draft, hemHei
   };
   let low = 0;
   let high = Math.max(0, walker.hipHeight.value - hemHeight.value);
+  if (!enough(high)) return null;
   for (let i = 0; i < HALVINGS; i++) {
     const middle = (low + high) / 2;
     if (enough(middle)) high = middle;

@@ -72,6 +72,8 @@ const GAP = '\u00a0';
 /** Finest lines on a ruler. */
 const RULER = { inches: mm(MM_PER_INCH / 16), metric: mm(1) } as const;
 
+const INCH_PARTS: readonly number[] = [1, 2, 4, 8, 16];
+
 /** Whether a length lies on a line of the ruler: sixteenths of an inch, or millimetres. */
 export function liesOnLine(value: Mm, system: MeasureSystem): boolean {
   const lines = value / RULER[system];
@@ -88,7 +90,9 @@ export function showLength(value: Mm, how: ShowLength, direction: Direction = 'n
   const steps = stepsIn(size, mark, direction);
   const sign = value < 0 && steps > 0 ? '−' : '';
   if (how.system === 'inches') {
+    // A document may be chalked in millimetres and read in inches: a ruler has halves of halves only.
     const parts = Math.round(MM_PER_INCH / mark);
+    if (!INCH_PARTS.includes(parts)) return showLength(value, { ...how, mark: RULER.inches }, direction);
     return `${sign}${fraction(steps, parts)}${GAP}${how.words.inch}`;
   }
   return `${sign}${decimal((steps * mark) / 10, how.words, 1)}${GAP}${how.words.centimetre}`;

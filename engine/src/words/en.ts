@@ -101,6 +101,8 @@ export const en: Catalogue = {
       '{length} finished + {casing} casing + {hem} hem + {margin} to straighten',
     ],
     'skirt.bottom': ['bottom below the top edge', '{cut} length to cut + {rise} for the curve'],
+    'skirt.openingSewn': 'round the top, as it is sewn on a steep side',
+    'skirt.hemRoundSewn': 'round the hem, as it is sewn on a steep side',
     'skirt.opening': [
       'round the top, seam to seam',
       '{layers} × {quarter} waist mark − {edges} × {seam} seam allowance',
@@ -334,6 +336,10 @@ export const en: Catalogue = {
       'It does not go on: {opening} round the top, and {needed} is needed to pull it over the hips. Choose more fullness.',
     'skirt.hemBelowStride':
       'The hem ({hem} round) can’t be walked in: a step takes {needed}. Mark the hem at {wider}, or make the skirt {shorter} shorter, or leave a slit of {slit}.',
+    'skirt.hemBelowStrideWiden':
+      'The hem ({hem} round) can’t be walked in: a step takes {needed}. Mark the hem at {wider}.',
+    'skirt.hemNarrowWiden':
+      'The hem ({hem} round) is narrow for stairs and sitting: {needed} is comfortable. Mark the hem at {wider}.',
     'skirt.hemNarrowForEveryday':
       'The hem ({hem} round) is narrow for stairs and sitting: {needed} is comfortable. Mark the hem at {wider}, or make the skirt {shorter} shorter, or leave a slit of {slit}.',
     'skirt.hemBelowFloor':

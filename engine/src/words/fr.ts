@@ -114,6 +114,8 @@ export const fr: Catalogue = {
       '{length} de longueur finie + {casing} de coulisse + {hem} d’ourlet + {margin} pour mettre d’équerre',
     ],
     'skirt.bottom': ['bas sous le bord du haut', '{cut} de longueur à couper + {rise} pour la courbe'],
+    'skirt.openingSewn': 'tour du haut, tel que cousu sur un côté très en biais',
+    'skirt.hemRoundSewn': 'tour de l’ourlet, tel que cousu sur un côté très en biais',
     'skirt.opening': [
       'tour du haut, de couture à couture',
       '{layers} × {quarter} au repère de taille − {edges} × {seam} de couture',
@@ -396,6 +398,10 @@ export const fr: Catalogue = {
       'La jupe ne s’enfile pas : {opening} de tour en haut, et il faut {needed} pour passer les hanches. Choisissez plus d’ampleur.',
     'skirt.hemBelowStride':
       'On ne peut pas marcher avec cet ourlet ({hem} de tour) : un pas demande {needed}. Marquez l’ourlet à {wider}, ou raccourcissez la jupe de {shorter}, ou laissez une fente de {slit}.',
+    'skirt.hemBelowStrideWiden':
+      'On ne peut pas marcher avec cet ourlet ({hem} de tour) : un pas demande {needed}. Marquez l’ourlet à {wider}.',
+    'skirt.hemNarrowWiden':
+      'L’ourlet ({hem} de tour) est étroit pour l’escalier et la position assise : {needed} est confortable. Marquez l’ourlet à {wider}.',
     'skirt.hemNarrowForEveryday':
       'L’ourlet ({hem} de tour) est étroit pour l’escalier et la position assise : {needed} est confortable. Marquez l’ourlet à {wider}, ou raccourcissez la jupe de {shorter}, ou laissez une fente de {slit}.',
     'skirt.hemBelowFloor':
