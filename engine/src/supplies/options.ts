@@ -37,8 +37,15 @@ const thread = (fields: Fields) =>
     .prefault({});
 
 /** Small things bought by the piece; a price may stand beside each. */
-export const notions = ['needles', 'chalk', 'pins', 'glue', 'spray', 'sealant'] as const;
-export type Notion = (typeof notions)[number];
+const notionPrices = {
+  needles: priceField.optional(),
+  chalk: priceField.optional(),
+  pins: priceField.optional(),
+  glue: priceField.optional(),
+  spray: priceField.optional(),
+  sealant: priceField.optional(),
+};
+export type Notion = keyof typeof notionPrices;
 
 export const suppliesOptions = (fields: Fields) =>
   z.strictObject({
@@ -48,7 +55,7 @@ export const suppliesOptions = (fields: Fields) =>
     ribbonSpare: fields.usual({ least: mm(0), most: mm(2000) }, { inches: '4 in', metric: '10 cm' }),
     elastic: byLength(fields),
     thread: thread(fields),
-    notions: z.partialRecord(z.enum(notions), priceField).prefault({}),
+    notions: z.strictObject(notionPrices).prefault({}),
   });
 
 export type SuppliesOptions = z.infer<ReturnType<typeof suppliesOptions>>;
