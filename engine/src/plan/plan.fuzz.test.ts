@@ -136,3 +136,15 @@ test('one request has one plan, and planning leaves it as it was', patience, () 
     { numRuns: runs(50) },
   );
 });
+
+// Found by the search above: the seams of a doll's panel swallowed it, and with it its opening.
+test('seams deeper than a panel is wide are told as a skirt that does not go on', () => {
+  const parsed = parseRequest({
+    body: { waist: '250 mm', hip: '300 mm', waistToHem: '100 mm' },
+    cut: { fullness: 1, sideSeam: '60 mm', levelTolerance: '100 mm' },
+  });
+  if (!parsed.ok) throw new Error('a well-formed request');
+  const plan = planSkirt(parsed.request);
+  expect(broken(plan)).toEqual([]);
+  expect(plan.notices.map(({ notice }) => notice.code)).toContain('skirt.doesNotGoOn');
+});

@@ -40,6 +40,8 @@ function asSewn(draft: Draft): Draft {
     );
   const top = sewn('waist');
   const hem = sewn('hem');
+  // Seams deeper than the panel is wide leave nothing to measure; that it does not go on is told anyhow.
+  if (top <= 0 || hem <= 0) return draft;
   return {
     ...draft,
     opening: draft.opening.value - top > UNSEEN ? figure.length(mm(top), 'skirt.openingSewn') : draft.opening,
