@@ -48,9 +48,9 @@ export function layAll(skirt: Skirt, chosen: ClothOptions): ClothPlan {
 }
 
 /**
- * The lay that was asked for where it fits; else, for panels marked at the fold, the double fold that every maker
- * can mark by hand; else the one that takes least. A one-way print is kept upright where that can be had, and then what there is of the cloth counts:
- * a lay that it is too short for is passed over for one that it is not.
+ * The lay that was asked for where it fits; else, for panels marked at the fold, the double fold that every
+ * maker can mark by hand; else the one that takes least. A one-way print is kept upright where that can be had;
+ * then a lay that the cloth at hand is too short for is passed over for one that it is not.
  */
 function choose(
   lays: readonly [Lay, ...Lay[]],

@@ -37,6 +37,11 @@ export interface Colour {
   readonly name: string;
 }
 
+/** As a document may write them: `dark red`. */
+const presetNames = Object.keys(presetColours)
+  .map((name) => name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`))
+  .join(', ');
+
 const isPreset = (text: string): text is PresetColour => Object.hasOwn(presetColours, text);
 const HEX = /^#[0-9a-fA-F]{6}$/;
 
@@ -54,9 +59,9 @@ export const colourField: z.ZodType<Colour, string | { name: string; hex: string
     const key = value.trim().replace(/\s+(\w)/g, (_, letter: string) => letter.toUpperCase());
     if (isPreset(key)) return preset(key);
     if (HEX.test(value)) return { hex: value.toLowerCase(), preset: null, name: value.toLowerCase() };
-    context.addIssue({ code: 'custom', input: value, params: { fault: 'colour' } });
+    context.addIssue({ code: 'custom', input: value, params: { fault: 'colour', known: presetNames } });
     return z.NEVER;
   })
   .meta({
-    description: `A colour: one of ${Object.keys(presetColours).join(', ')}; "#14716f"; or {"name": "sea", "hex": "#14716f"}.`,
+    description: `A colour: one of ${presetNames}; "#14716f"; or {"name": "sea", "hex": "#14716f"}.`,
   });

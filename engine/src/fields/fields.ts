@@ -7,7 +7,7 @@ export type FieldFault =
   | { readonly fault: 'lengthRange'; readonly least: Mm; readonly most: Mm }
   | { readonly fault: 'percent' }
   | { readonly fault: 'percentRange'; readonly least: number; readonly most: number }
-  | { readonly fault: 'colour' }
+  | { readonly fault: 'colour'; readonly known: string }
   | { readonly fault: 'currency' }
   | { readonly fault: 'price' };
 

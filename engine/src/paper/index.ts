@@ -24,4 +24,5 @@ export { foldDiagram } from './pictures/foldDiagram.ts';
 export { panelRows } from './pictures/panelRows.ts';
 export { layPicture, type LaySize } from './pictures/layPicture.ts';
 export { stepPicture } from './pictures/steps/index.ts';
-export { planDocument, planJsonSchema, type PlanDocument } from './planDocument.ts';
+export { planDocument } from './planDocument.ts';
+export { planJsonSchema, type PlanDocument } from './planSchema.ts';

@@ -4,7 +4,8 @@ import { fromCloth } from '../plan/index.ts';
 import { anyRequest, planOf } from '../testing/requests.ts';
 import { metres } from '../units/index.ts';
 import { speakerOf } from '../words/index.ts';
-import { PLAN_VERSION, planDocument, planJsonSchema, planSchema } from './planDocument.ts';
+import { planDocument } from './planDocument.ts';
+import { PLAN_VERSION, planJsonSchema, planSchema } from './planSchema.ts';
 
 const documentOf = (raw: Parameters<typeof planOf>[0]) => {
   const plan = planOf(raw);

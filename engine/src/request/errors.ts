@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { LengthFault } from '../units/index.ts';
 
 /** Why a request was refused: data; the words are in the catalogues. */
 export interface RequestError {
@@ -22,7 +23,7 @@ export type RequestErrorCode =
   | 'tooLong'
   | 'wrongShape'
   | 'newerVersion'
-  | `length.${string}`
+  | `length.${LengthFault}`
   | 'lengthRange'
   | 'percent'
   | 'percentRange'
@@ -168,6 +169,6 @@ function keysThatDoNotFit(issue: Issue, path: readonly PropertyKey[], raw: unkno
 
 function customFault(issue: Issue & { code: 'custom' }): [RequestErrorCode, RequestError['params']] {
   const { fault, reason, ...rest } = (issue.params ?? {}) as Record<string, string | number>;
-  if (fault === 'length') return [`length.${String(reason)}`, {}];
+  if (fault === 'length') return [`length.${String(reason) as LengthFault}`, {}];
   return [String(fault) as RequestErrorCode, rest];
 }

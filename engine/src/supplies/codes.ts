@@ -22,7 +22,7 @@ export type SuppliesFigureCode =
   | 'supplies.pieces'
   | 'supplies.boltWidth';
 
-export type SuppliesNoticeCode = 'supplies.unwashedRibbon' | 'supplies.flameAndSpray';
+export type SuppliesNoticeCode = 'supplies.unwashedRibbon' | 'supplies.flame' | 'supplies.flameAndSpray';
 
 export const figure = figures<SuppliesFigureCode>();
 export const { caution } = notices<SuppliesNoticeCode>();

@@ -183,10 +183,10 @@ describe('notices', () => {
     expect(codes({})).toEqual([]);
   });
 
-  test('flame is never used with spray without a word', () => {
-    expect(codes({ hold: 'spray', ends: 'flame' })).toContain('supplies.flameAndSpray');
+  test('flame is never used without a word, and with spray it is warned of', () => {
+    expect(codes({ hold: 'spray', ends: 'flame' })).toEqual(['supplies.flameAndSpray']);
     expect(codes({ hold: 'spray' })).toEqual([]);
-    expect(codes({ ends: 'flame' })).toEqual([]);
+    expect(codes({ ends: 'flame' })).toEqual(['supplies.flame']);
   });
 
   test('nothing is said of ribbon where there is none', () => {

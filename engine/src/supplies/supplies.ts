@@ -78,8 +78,8 @@ function noticesOf({ ribbons, clothOptions, ribbonOptions }: SuppliesInput): Not
   if (ribbons.rows.length === 0) return notices;
   if (!ribbonOptions.washed)
     notices.push(caution('supplies.unwashedRibbon', { cloth: clothOptions.washed ? 'washed' : 'unwashed' }));
-  if (ribbonOptions.ends === 'flame' && ribbonOptions.hold === 'spray')
-    notices.push(caution('supplies.flameAndSpray'));
+  if (ribbonOptions.ends === 'flame')
+    notices.push(caution(ribbonOptions.hold === 'spray' ? 'supplies.flameAndSpray' : 'supplies.flame'));
   return notices;
 }
 

@@ -3,12 +3,13 @@ import type { ClothFigureCode, ClothNoticeCode, LayKind, TableEdge } from '../cl
 import type { PresetColour } from '../fields/index.ts';
 import type { NoticeLevel } from '../figure/index.ts';
 import type { FromClothFigureCode, Stage } from '../plan/index.ts';
+import type { RequestErrorCode } from '../request/index.ts';
 import type { RibbonFigureCode, RibbonNoticeCode } from '../ribbon/index.ts';
 import type { SeamFigureCode, StitchClass } from '../seams/index.ts';
 import type { Caution, SentenceCode, SewingFigureCode, Station, StepId } from '../sewing/index.ts';
 import type { ClothWeight, CutKind, PanelName, SkirtFigureCode, SkirtNoticeCode } from '../skirt/index.ts';
 import type { Advice, Item, SuppliesFigureCode, SuppliesNoticeCode } from '../supplies/index.ts';
-import type { LengthFault, NumberWords } from '../units/index.ts';
+import type { NumberWords } from '../units/index.ts';
 import type { CommandWords } from './command.ts';
 import type { PaperWords } from './papers.ts';
 
@@ -30,27 +31,6 @@ export type NoticeCode =
  * it is called. A figure without a working was measured or chosen.
  */
 export type FigureWords = string | readonly [name: string, working: string];
-
-type LengthFaultWords = Readonly<Record<`length.${LengthFault}`, string>>;
-type OtherFault =
-  | 'notJson'
-  | 'tooLarge'
-  | 'notAnObject'
-  | 'missing'
-  | 'wrongType'
-  | 'unknownKey'
-  | 'notOneOf'
-  | 'outOfRange'
-  | 'tooLong'
-  | 'wrongShape'
-  | 'newerVersion'
-  | 'lengthRange'
-  | 'percent'
-  | 'percentRange'
-  | 'colour'
-  | 'currency'
-  | 'price'
-  | 'gaps';
 
 /**
  * All the words of one language. A missing one is a type error. Messages are in ICU form: `{name}` a value,
@@ -77,7 +57,7 @@ export interface Catalogue {
   readonly cautions: Readonly<Record<Caution, string>>;
   readonly items: Readonly<Record<Item['what'], string>>;
   readonly advice: Readonly<Record<Advice, string>>;
-  readonly errors: LengthFaultWords & Readonly<Record<OtherFault, string>>;
+  readonly errors: Readonly<Record<RequestErrorCode, string>>;
   /** Kinds of values in a document, by the names that JSON Schema has for them. */
   readonly kinds: Readonly<Record<'object' | 'array' | 'string' | 'number' | 'int' | 'boolean', string>>;
   readonly papers: PaperWords;

@@ -394,6 +394,8 @@ export const en: Catalogue = {
     'cloth.layWished': 'Laid as you asked ({wished}) the panels don’t fit; the plan goes on with: {taken}.',
     'supplies.unwashedRibbon':
       'The ribbon has not been washed and may change when the skirt is. Wash cloth and ribbon before you cut, each by itself.',
+    'supplies.flame':
+      'Ribbon ends are sealed with a flame: adults only, nothing that burns near, and local rules first. Liquid sealant does it without fire.',
     'supplies.flameAndSpray':
       'Spray and flame are never used in the same room and time. Seal the ribbon ends with liquid sealant, or seal them another day in another room.',
   },
@@ -694,7 +696,8 @@ export const en: Catalogue = {
     lengthRange: 'is out of range. From {least} to {most} would be right; was it typed in another unit?',
     percent: 'is no percentage. Write 5 or "5 %".',
     percentRange: 'is out of range. From {least} to {most} % would be right.',
-    colour: 'is no colour known here. Write one of the preset names, "#14716f", or a name with its "hex".',
+    colour:
+      'is no colour known here. Write one of {known}; or "#14716f"; or a name of your own with its "hex".',
     currency: 'is no currency code. Write three letters such as CAD.',
     price: 'is no price. Write 12.50.',
     gaps: 'has {given, plural, one {# gap} other {# gaps}}. Rows spaced by hand need {expected}, one fewer than the bands of ribbon.',
@@ -768,6 +771,8 @@ export const en: Catalogue = {
     waistAcross: 'Waist, across',
     measureUp: 'Measure up',
     layHeading: 'Lay it like this: {lay}',
+    layCheaper:
+      'Taken here: {taken}. Laid {lay} it would take {buy}; ask for it in the request, under cloth, as "lay".',
     layHeadingNone: 'It fits in no way. Drawn as {lay}, to see by how much:',
     rowsElsewhere: 'Every row is in the ribbon cutting list.',
     otherLays: 'The ways to lay it',

@@ -458,6 +458,8 @@ export const fr: Catalogue = {
       'Disposés comme demandé ({wished}), les panneaux n’entrent pas ; le plan continue avec : {taken}.',
     'supplies.unwashedRibbon':
       'Le ruban n’a pas été lavé et peut rétrécir quand la jupe le sera. Lavez le tissu et le ruban avant de couper, chacun à part.',
+    'supplies.flame':
+      'Les bouts de ruban se scellent à la flamme : adultes seulement, rien qui brûle à côté, et les règles locales d’abord. L’anti-effilochage liquide le fait sans feu.',
     'supplies.flameAndSpray':
       'Aérosol et flamme ne vont jamais ensemble, ni dans la même pièce ni au même moment. Arrêtez les bouts de ruban au liquide anti-effilochage, ou à la flamme un autre jour dans une autre pièce.',
   },
@@ -782,7 +784,7 @@ export const fr: Catalogue = {
     percent: 'n’est pas un pourcentage. Écrivez 5 ou "5 %".',
     percentRange: 'est hors limites. De {least} à {most} % serait juste.',
     colour:
-      'n’est pas une couleur connue ici. Écrivez un des noms proposés, "#14716f", ou un nom avec son "hex".',
+      'n’est pas une couleur connue ici. Écrivez l’une de celles-ci, en anglais : {known} ; ou "#14716f" ; ou un nom à vous avec son "hex".',
     currency: 'n’est pas un code de monnaie. Écrivez trois lettres, comme CAD.',
     price: 'n’est pas un prix. Écrivez 12.50.',
     gaps: 'a {given, plural, one {# espace} other {# espaces}}. Des rangs espacés à la main en demandent {expected}, un de moins que de groupes de rubans.',
@@ -857,6 +859,8 @@ export const fr: Catalogue = {
     waistAcross: 'Taille, à partir du milieu',
     measureUp: 'Mesurez vers le haut',
     layHeading: 'Disposez le tissu ainsi : {lay}',
+    layCheaper:
+      'Façon retenue : {taken}. Autre façon ({lay}) : il faudrait {buy} ; demandez-la dans la demande, sous "cloth", à "lay".',
     layHeadingNone: 'Aucune façon ne convient. Dessiné ici ({lay}), pour voir ce qui manque :',
     rowsElsewhere: 'Tous les rangs sont dans la liste de coupe du ruban.',
     otherLays: 'Les façons de disposer le tissu',

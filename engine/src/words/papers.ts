@@ -55,6 +55,7 @@ export interface PaperWords {
   readonly measureUp: string;
   readonly layHeading: string;
   readonly layHeadingNone: string;
+  readonly layCheaper: string;
   readonly rowsElsewhere: string;
   readonly otherLays: string;
   readonly layChosen: string;

@@ -106,7 +106,7 @@ export function speakerFor({ language, measure, mark }: SpeakerOptions): Speaker
     money: (money) => showMoney(money, locale),
     minutes: (minutes) => showMinutes(minutes, words),
     error(error) {
-      const message = words.errors[error.code as keyof Catalogue['errors']];
+      const message = words.errors[error.code];
       const limits = Object.fromEntries(
         Object.entries(error.params).map(([key, param]) => [
           key,

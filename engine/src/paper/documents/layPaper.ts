@@ -63,10 +63,21 @@ function chosenBlocks({ plan, speaker }: PaperInput, width: Mm): Block[] {
   const words: Block[] = [
     list((fold?.sentences ?? []).map(speaker.sentence), 'number'),
     ...workingsOf(chosen, speaker).map((line) => paragraph(line)),
+    ...cheaper(plan.cloth, speaker),
   ];
   if (drawn.width > width * 0.6) return [picture(drawn), ...words];
   const share = drawn.width / width;
   return [sideBySide({ share, blocks: [picture(drawn)] }, { share: 1 - share, blocks: words })];
+}
+
+/** The fold that is marked by hand is taken though another way may take less: which, and how much, is said. */
+function cheaper({ chosen, lays }: PaperInput['plan']['cloth'], speaker: Speaker): Block[] {
+  const least = lays
+    .filter(({ fits }) => fits)
+    .reduce((best, lay) => (lay.toBuy.value < best.toBuy.value ? lay : best), chosen);
+  if (least === chosen || !chosen.fits) return [];
+  const words = { taken: chosen.kind, lay: least.kind, buy: least.toBuy };
+  return [paragraph(speaker.text(speaker.words.papers.layCheaper, words))];
 }
 
 const workingsOf = (lay: Lay, speaker: Speaker): string[] =>

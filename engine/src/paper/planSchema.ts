@@ -1,0 +1,136 @@
+import { z } from 'zod';
+
+/** Version of the plan document: raised when a field changes its meaning or goes. Fields may be added. */
+export const PLAN_VERSION = 1;
+
+const length = z.strictObject({ mm: z.number(), shown: z.string() });
+const amount = z.strictObject({ value: z.number(), shown: z.string() });
+const ordinate = z.strictObject({ across: length, up: length });
+
+/** Schema of what `plan --json` prints. */
+export const planSchema = z.strictObject({
+  format: z.literal('ribbonwright.plan'),
+  version: z.literal(PLAN_VERSION),
+  name: z.string(),
+  wearer: z.string(),
+  language: z.string(),
+  measure: z.enum(['inches', 'metric']),
+  marks: z.strictObject({
+    waistQuarter: length,
+    hemQuarter: length,
+    cutLength: length,
+    casingEnd: length,
+    hemEnd: length,
+  }),
+  skirt: z.strictObject({
+    cut: z.string(),
+    finishedLength: length,
+    opening: length,
+    hemRound: length,
+    hemline: z.enum(['straight', 'curved']),
+    sideExcess: length,
+    sideAngle: amount,
+    casing: length,
+    hem: length,
+    sideSeam: length,
+    gathered: amount,
+    curve: z.strictObject({ waist: z.array(ordinate), hem: z.array(ordinate) }).nullable(),
+  }),
+  stride: z.strictObject({
+    checked: z.boolean(),
+    hemNeeded: length,
+    bare: length.nullable(),
+    everyday: length.nullable(),
+  }),
+  rows: z.array(
+    z.strictObject({
+      number: z.int(),
+      band: z.int(),
+      colour: z.string(),
+      hex: z.string(),
+      width: length,
+      fromHem: length,
+      fromRawEdge: length,
+      lengths: z.array(z.strictObject({ panel: z.string(), number: z.int(), cut: length })),
+      curve: z.strictObject({ share: amount, takeUp: length }).nullable(),
+    }),
+  ),
+  ribbons: z.array(
+    z.strictObject({ colour: z.string(), hex: z.string(), width: length, total: length, strips: z.int() }),
+  ),
+  lays: z.array(
+    z.strictObject({
+      kind: z.string(),
+      chosen: z.boolean(),
+      fits: z.boolean(),
+      clothAfterWash: length,
+      clothBeforeWash: length,
+      toBuy: length,
+      left: z.strictObject({ across: length, along: length }),
+      printOnItsSide: z.boolean(),
+      headToTail: z.boolean(),
+      layers: z.int(),
+    }),
+  ),
+  elastic: z.strictObject({ width: length, cut: length }).nullable(),
+  thread: z.array(
+    z.strictObject({
+      colour: z.string(),
+      kind: z.enum(['sewing', 'overlock']),
+      needle: length,
+      under: length,
+      total: length,
+      spools: z.int(),
+      parts: z.array(z.strictObject({ stitch: z.string(), seam: length, needle: length, under: length })),
+    }),
+  ),
+  shopping: z.array(
+    z.strictObject({
+      what: z.string(),
+      colour: z.string().nullable(),
+      width: length.nullable(),
+      need: length.nullable(),
+      buy: z.union([length, amount]),
+      price: z.strictObject({ minor: z.int(), currency: z.string(), shown: z.string() }).nullable(),
+      advice: z.array(z.string()),
+    }),
+  ),
+  steps: z.array(
+    z.strictObject({
+      id: z.string(),
+      title: z.string(),
+      after: z.array(z.string()),
+      station: z.string(),
+      sentences: z.array(z.string()),
+      cautions: z.array(z.string()),
+      minutes: z.strictObject({ hands: amount, wait: amount }),
+    }),
+  ),
+  time: z.strictObject({ hands: amount, wait: amount }),
+  notices: z.array(
+    z.strictObject({
+      stage: z.string(),
+      level: z.enum(['caution', 'problem']),
+      code: z.string(),
+      text: z.string(),
+    }),
+  ),
+  /** How each figure was got, by its path in this document. */
+  workings: z.record(z.string(), z.string()),
+  fromCloth: z
+    .strictObject({
+      have: length,
+      longest: length.nullable(),
+      fullest: z.strictObject({ fullness: amount, hemQuarter: length }).nullable(),
+      count: z.int(),
+    })
+    .nullable(),
+});
+
+export type PlanDocument = z.infer<typeof planSchema>;
+
+/** JSON Schema (draft 2020-12) of the plan document. */
+export const planJsonSchema = () => ({
+  ...z.toJSONSchema(planSchema),
+  title: `Ribbonwright plan, version ${String(PLAN_VERSION)}`,
+});
