@@ -76,10 +76,24 @@ module.exports = {
     },
     {
       name: 'engine-by-its-name',
-      comment: 'the command line enters the engine by its package, never by a path',
+      comment: 'what is outside enters the engine by its package, never by a path',
       severity: 'error',
-      from: { path: '^cli/src', pathNot: isTest },
+      from: { path: '^(cli|server|web)/src', pathNot: isTest },
       to: { path: '^engine/src/.+/' },
+    },
+    {
+      name: 'outside-apart',
+      comment: 'command line, server and web app know nothing of one another',
+      severity: 'error',
+      from: { path: '^(cli|server|web)/src' },
+      to: { path: '^(cli|server|web)/src', pathNot: '^$1/src' },
+    },
+    {
+      name: 'store-by-its-door',
+      comment: 'views change records through the desk; only it knows the store',
+      severity: 'error',
+      from: { path: '^web/src/(bits|parts|places|shell)/', pathNot: isTest },
+      to: { path: '^web/src/store/', pathNot: '^web/src/store/(index|records)\\.ts$' },
     },
     {
       name: 'nothing-uses-tests',

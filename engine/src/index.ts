@@ -5,6 +5,8 @@
  * The way through: `parseRequestText` → `planSkirt` → `speakerOf` → `paperSet` → `writePdf`, or `planDocument`.
  */
 export {
+  changed,
+  exampleRequest,
   parseRequest,
   parseRequestText,
   requestJsonSchema,
@@ -12,17 +14,38 @@ export {
   paperSizes,
   LARGEST_REQUEST,
   REQUEST_VERSION,
+  markChoices,
+  usualMark,
+  writtenMark,
+  writtenGaps,
+  writtenRows,
+  standingAt,
+  undoing,
 } from './request/index.ts';
-export type { Language, PaperSize, ParsedRequest, RequestError, SkirtRequest } from './request/index.ts';
-export { fromCloth, hasProblems, planSkirt } from './plan/index.ts';
-export type { FromCloth, SkirtPlan, Stage, StagedNotice } from './plan/index.ts';
+export type {
+  Change,
+  Language,
+  PaperSize,
+  ParsedRequest,
+  RequestDocument,
+  RequestError,
+  RequestErrorCode,
+  SkirtRequest,
+  WrittenBand,
+  WrittenRow,
+} from './request/index.ts';
+export { parseColour, presetColours } from './fields/index.ts';
+export type { Colour, PresetColour } from './fields/index.ts';
+export { fromCloth, handlesOf, hasProblems, moved, planSkirt } from './plan/index.ts';
+export type { FromCloth, Handle, HandleName, SkirtPlan, Stage, StagedNotice } from './plan/index.ts';
 export type { Figure, Notice } from './figure/index.ts';
-export { parseLength } from './units/index.ts';
+export { parseLength, writeLength } from './units/index.ts';
 export type { MeasureSystem, Mm, Money } from './units/index.ts';
 export { catalogues, speakerFor, speakerOf } from './words/index.ts';
 export type { Catalogue, Speaker } from './words/index.ts';
 export {
   buyText,
+  codePicture,
   foldDiagram,
   haveLines,
   layPicture,
@@ -44,8 +67,13 @@ export type {
   Drawing,
   Paper,
   PaperDocument,
+  OpenFont,
   PaperFonts,
   PaperInput,
   PaperName,
   PlanDocument,
 } from './paper/index.ts';
+export { wornPicture, wornSides } from './paper/index.ts';
+export { foldStages, panelPicture } from './paper/index.ts';
+export type { FoldStage } from './paper/index.ts';
+export type { LivePicture, PlacedHandle, WornOptions, WornSide } from './paper/index.ts';

@@ -1,10 +1,14 @@
 import {
   foldDiagram,
+  foldStages,
   hasProblems,
   layPicture,
   makePaper,
+  panelPicture,
   panelRows,
   paperNames,
+  wornPicture,
+  wornSides,
   writePdf,
   writeSvg,
   type Drawing,
@@ -56,6 +60,12 @@ function drawingsOf(input: PaperInput): [string, Drawing][] {
     ...(cardPage ? [['card', cardPage.drawing] as [string, Drawing]] : []),
     ['fold', foldDiagram(plan, speaker)],
     ['rows', panelRows(plan, speaker)],
+    ['panel', panelPicture(plan, speaker).drawing],
+    ...foldStages(plan, speaker).map(({ drawing }, i): [string, Drawing] => [
+      `fold-${String(i + 1)}`,
+      drawing,
+    ]),
+    ...wornSides.map((side): [string, Drawing] => [`worn-${side}`, wornPicture(plan, speaker, side).drawing]),
     ...plan.cloth.lays.map((lay): [string, Drawing] => [
       `lay-${lay.kind.replaceAll(' ', '-')}`,
       layPicture(lay, speaker, 'large', room),

@@ -37,10 +37,10 @@ export interface Colour {
   readonly name: string;
 }
 
-/** As a document may write them: `dark red`. */
-const presetNames = Object.keys(presetColours)
-  .map((name) => name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`))
-  .join(', ');
+/** As a document may write it: `dark red`. */
+export const spelled = (name: string): string =>
+  name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+const presetNames = Object.keys(presetColours).map(spelled).join(', ');
 
 const isPreset = (text: string): text is PresetColour => Object.hasOwn(presetColours, text);
 const HEX = /^#[0-9a-fA-F]{6}$/;
@@ -49,6 +49,12 @@ export const preset = (name: PresetColour): Colour => ({ hex: presetColours[name
 
 /** Two strips are of one colour when a maker would ask for them by one name at the counter. */
 export const colourKey = (colour: Colour): string => `${colour.name} ${colour.hex}`;
+
+/** A colour as a document writes it; read again it is the same. */
+export function writtenColour({ hex, preset, name }: Colour): string | { name: string; hex: string } {
+  if (preset) return spelled(preset);
+  return name === hex ? hex : { name, hex };
+}
 
 const named = z.strictObject({ name: z.string().min(1).max(60), hex: z.string().regex(HEX) });
 
@@ -65,3 +71,9 @@ export const colourField: z.ZodType<Colour, string | { name: string; hex: string
   .meta({
     description: `A colour: one of ${presetNames}; "#14716f"; or {"name": "sea", "hex": "#14716f"}.`,
   });
+
+/** Reads a colour as a document writes it; null where it is none. */
+export function parseColour(written: unknown): Colour | null {
+  const parsed = colourField.safeParse(written);
+  return parsed.success ? parsed.data : null;
+}

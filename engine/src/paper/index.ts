@@ -20,9 +20,14 @@ export {
   type PaperName,
 } from './documents/index.ts';
 export { buyText } from './documents/index.ts';
+export { codePicture } from './pictures/codePicture.ts';
 export { foldDiagram } from './pictures/foldDiagram.ts';
 export { panelRows } from './pictures/panelRows.ts';
 export { layPicture, type LaySize } from './pictures/layPicture.ts';
 export { stepPicture } from './pictures/steps/index.ts';
 export { planDocument } from './planDocument.ts';
 export { planJsonSchema, type PlanDocument } from './planSchema.ts';
+export { wornPicture, wornSides } from './live/index.ts';
+export { foldStages, panelPicture } from './live/index.ts';
+export type { FoldStage } from './live/index.ts';
+export type { LivePicture, PlacedHandle, WornOptions, WornSide } from './live/index.ts';

@@ -1,2 +1,3 @@
 export { fromCloth, type FromCloth, type FromClothFigureCode } from './fromCloth.ts';
 export { hasProblems, planSkirt, type SkirtPlan, type Stage, type StagedNotice } from './plan.ts';
+export { handlesOf, moved, type Handle, type HandleName } from './handles.ts';

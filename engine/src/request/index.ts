@@ -3,9 +3,15 @@ export {
   languages,
   paperSizes,
   REQUEST_VERSION,
+  markChoices,
+  usualMark,
+  writtenMark,
   type Language,
   type PaperSize,
   type SkirtRequest,
 } from './request.ts';
 export { requestJsonSchema } from './schema.ts';
 export type { RequestError, RequestErrorCode } from './errors.ts';
+export { changed, standingAt, undoing, type Change, type RequestDocument } from './change.ts';
+export { exampleRequest } from './example.ts';
+export { writtenGaps, writtenRows, type WrittenBand, type WrittenRow } from './written.ts';

@@ -6,7 +6,7 @@ import { ribbonOptions } from '../ribbon/index.ts';
 import { sewingOptions } from '../sewing/index.ts';
 import { cutOptions, waistOptions } from '../skirt/index.ts';
 import { suppliesOptions } from '../supplies/index.ts';
-import { inches, lengthUnits, mm } from '../units/index.ts';
+import { inches, lengthUnits, mm, type MeasureSystem, type Mm } from '../units/index.ts';
 
 /** Version of the request document that this engine writes. */
 export const REQUEST_VERSION = 1;
@@ -28,11 +28,22 @@ const markNames = {
   '5 mm': mm(5),
 } as const;
 type MarkName = keyof typeof markNames;
+const usualMarkName = { inches: '1/8 in', metric: '2 mm' } as const satisfies Record<MeasureSystem, MarkName>;
 const markField = (usual: MarkName) =>
   z
     .enum(['1/16 in', '1/8 in', '1/4 in', '1 mm', '2 mm', '5 mm'])
     .default(usual)
     .transform((name) => markNames[name]);
+
+/** Marks that may be chosen, as a document writes them. */
+export const markChoices = Object.keys(markNames) as readonly MarkName[];
+
+/** A mark as a document writes it. */
+export const writtenMark = (mark: Mm): MarkName =>
+  markChoices.find((name) => Math.abs(markNames[name] - mark) < 1e-9) ?? usualMarkName.inches;
+
+/** The finest mark of a request that names none. */
+export const usualMark = (measure: MeasureSystem): Mm => markNames[usualMarkName[measure]];
 
 /** What the whole document is read by, before its fields are. */
 export const head = {
@@ -52,7 +63,7 @@ export const requestSchema = (fields: Fields) => {
     /** A free place for what the maker was taught; printed only where she says so. */
     teachings: z.strictObject({ text: z.string().max(4000), print: z.boolean().default(false) }).optional(),
     ...head,
-    mark: markField(metric ? '2 mm' : '1/8 in'),
+    mark: markField(usualMarkName[fields.system]),
     body: bodyOptions(fields),
     cut: cutOptions(fields).prefault({}),
     waist: waistOptions(fields).prefault({}),

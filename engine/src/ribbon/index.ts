@@ -1,6 +1,8 @@
 export { composeRibbons, type Composition } from './compose.ts';
 export {
+  bandsOf,
   ribbonOptions,
+  type BandRow,
   type EndSeal,
   type Hold,
   type Placement,

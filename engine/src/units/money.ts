@@ -6,14 +6,23 @@ export interface Money {
 
 /** Minor digits by ISO 4217, as `Intl` holds them: 2 for CAD, 0 for JPY. Throws on an unknown currency code. */
 export function minorDigits(currency: string): number {
-  return (
-    new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
-  );
+  const known = digitsOf.get(currency);
+  if (known !== undefined) return known;
+  const { maximumFractionDigits } = new Intl.NumberFormat('en', {
+    style: 'currency',
+    currency,
+  }).resolvedOptions();
+  const digits = maximumFractionDigits ?? 2;
+  digitsOf.set(currency, digits);
+  return digits;
 }
+/** A formatter takes longer to make than a whole skirt to plan. */
+const digitsOf = new Map<string, number>();
 
 /** Whether `Intl` knows the three-letter code. */
 export const isCurrency = (code: string): boolean =>
-  /^[A-Z]{3}$/.test(code) && Intl.supportedValuesOf('currency').includes(code);
+  /^[A-Z]{3}$/.test(code) && (currencies ??= new Set(Intl.supportedValuesOf('currency'))).has(code);
+let currencies: ReadonlySet<string> | null = null;
 
 export type ParsedMoney =
   | { readonly ok: true; readonly value: Money }

@@ -12,6 +12,7 @@ import type { Advice, Item, SuppliesFigureCode, SuppliesNoticeCode } from '../su
 import type { NumberWords } from '../units/index.ts';
 import type { CommandWords } from './command.ts';
 import type { PaperWords } from './papers.ts';
+import type { TableWords } from './table.ts';
 
 export type FigureCode =
   | BodyFigureCode
@@ -62,4 +63,5 @@ export interface Catalogue {
   readonly kinds: Readonly<Record<'object' | 'array' | 'string' | 'number' | 'int' | 'boolean', string>>;
   readonly papers: PaperWords;
   readonly command: CommandWords;
+  readonly table: TableWords;
 }

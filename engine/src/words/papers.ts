@@ -110,9 +110,43 @@ export interface PaperWords {
   readonly chalkedAs: string;
   readonly hoursMinutes: string;
   readonly minutesOnly: string;
+  /** `{whole}`, `{half}`. */
+  readonly panelWaist: string;
+  readonly panelHem: string;
+  readonly panelAcross: string;
+  /** `{value}`. */
+  readonly panelTrim: string;
+  readonly panelCurved: string;
+  readonly clothFlat: string;
+  /** `{along}`, `{across}`. */
+  readonly clothFlatWords: string;
+  /** `{across}`, `{up}`. */
+  readonly curveDot: string;
+  readonly clothFirstFold: string;
+  readonly clothSecondFold: string;
+  readonly clothFolded: string;
+  readonly clothPanels: string;
+  /** `{cloth}`. */
+  readonly clothPanelsWords: string;
+  readonly clothCentre: string;
+  readonly clothStacked: string;
+  readonly markWaistTitle: string;
+  readonly markLengthTitle: string;
+  readonly markHemTitle: string;
+  readonly markJoinTitle: string;
+  readonly markWidthsTitle: string;
+  readonly cutOpened: string;
+  readonly grain: string;
   /** Text equivalents of drawings. */
   readonly altFold: string;
   readonly altPanel: string;
   readonly altLay: string;
   readonly altStep: string;
+  readonly wornFront: string;
+  readonly wornBack: string;
+  readonly wornSide: string;
+  readonly altWorn: string;
+  readonly altWornRows: string;
+  readonly altWornPlain: string;
+  readonly altWornHem: string;
 }

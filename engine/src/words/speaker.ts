@@ -1,8 +1,9 @@
-import type { Colour } from '../fields/index.ts';
+import { spelled, type Colour } from '../fields/index.ts';
 import type { Figure, Notice, NoticeParam } from '../figure/index.ts';
 import type { Language, RequestError, SkirtRequest } from '../request/index.ts';
 import type { Sentence } from '../sewing/index.ts';
 import {
+  decimal,
   mm,
   showLength,
   showMoney,
@@ -31,6 +32,8 @@ export interface Speaker {
   readonly text: (message: string, values?: Values) => string;
   readonly length: (value: Mm) => string;
   readonly shopLength: (value: Mm) => string;
+  /** A plain number, to three places. */
+  readonly number: (value: number) => string;
   readonly value: (figure: Figure) => string;
   /** What a figure is called. */
   readonly name: (figure: Figure) => string;
@@ -39,9 +42,14 @@ export interface Speaker {
   readonly notice: (notice: Notice) => string;
   readonly sentence: (sentence: Sentence) => string;
   readonly colour: (colour: Colour) => string;
+  /** What a colour that somebody typed in this language is called in a document; null where it is of no known name. */
+  readonly readColour: (typed: string) => string | null;
   readonly money: (money: Money) => string;
   readonly minutes: (value: number) => string;
+  /** What is wrong and what would be right, with the field and what was read there. */
   readonly error: (error: RequestError) => string;
+  /** The same where the field is in sight: what would be right alone. */
+  readonly fault: (error: RequestError) => string;
 }
 
 export interface SpeakerOptions {
@@ -77,6 +85,13 @@ export function speakerFor({ language, measure, mark }: SpeakerOptions): Speaker
       locale,
       Object.fromEntries(Object.entries(values).map(([key, param]) => [key, said(param)])),
     );
+  const fault = ({ code, params }: RequestError): string => {
+    const limits = Object.entries(params).map(([key, param]) => [
+      key,
+      code === 'lengthRange' && typeof param === 'number' ? showLength(mm(param), how) : param,
+    ]);
+    return text(words.errors[code], Object.fromEntries(limits) as Values);
+  };
   const wordsOf = (figure: Figure): FigureWords => words.figures[figure.rule as FigureCode];
   const name = (figure: Figure): string => {
     const found = wordsOf(figure);
@@ -90,6 +105,7 @@ export function speakerFor({ language, measure, mark }: SpeakerOptions): Speaker
     name,
     length: (length) => showLength(length, how),
     shopLength: (length) => showShopLength(length, how),
+    number: (value) => decimal(value, words.numbers, 3),
     working(figure) {
       const found = wordsOf(figure);
       if (typeof found === 'string') return null;
@@ -103,22 +119,19 @@ export function speakerFor({ language, measure, mark }: SpeakerOptions): Speaker
     notice: (notice) => capital(text(words.notices[notice.code as NoticeCode], notice.params)),
     sentence: (sentence) => text(words.sentences[sentence.code], sentence.params),
     colour: (colour) => (colour.preset ? words.colours[colour.preset] : colour.name),
+    readColour: (typed) => {
+      const preset = Object.entries(words.colours).find(([, name]) => plain(name) === plain(typed));
+      return preset ? spelled(preset[0]) : null;
+    },
     money: (money) => showMoney(money, locale),
     minutes: (minutes) => showMinutes(minutes, words),
-    error(error) {
-      const message = words.errors[error.code];
-      const limits = Object.fromEntries(
-        Object.entries(error.params).map(([key, param]) => [
-          key,
-          error.code === 'lengthRange' && typeof param === 'number' ? showLength(mm(param), how) : param,
-        ]),
-      );
-      return text(words.command.errorIn, {
+    error: (error) =>
+      text(words.command.errorIn, {
         path: error.path || words.command.document,
         read: error.read,
-        fault: text(message, limits),
-      }).replace(/ {2,}/g, ' ');
-    },
+        fault: fault(error),
+      }).replace(/ {2,}/g, ' '),
+    fault,
   };
 }
 
@@ -138,6 +151,9 @@ function result(
     value: value(figure),
   });
 }
+
+/** Letters without their case and accents: « Bleu pâle » is found as it is typed in haste. */
+const plain = (text: string): string => text.trim().normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
 /** A sentence may begin with the name of a measurement. */
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

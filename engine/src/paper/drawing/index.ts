@@ -7,4 +7,5 @@ export * from './hatch.ts';
 export * from './resolve.ts';
 export * from './walk.ts';
 export * from './font.ts';
+export * from './openFont.ts';
 export * from './document.ts';

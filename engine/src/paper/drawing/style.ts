@@ -19,6 +19,8 @@ export interface Style {
   readonly width: Mm;
   readonly dash: DashName;
   readonly pattern: PatternName;
+  /** How much of line and area covers what lies beneath, 0 to 1; without it all. A pattern is always drawn in full. */
+  readonly opacity?: number;
 }
 
 /** Inks of the house: dark enough for any printer, and all told apart by lightness alone. */

@@ -46,6 +46,7 @@ export function drawPath(pdf: Pdf, { paths, closed, style }: PathMark): void {
   const { fill, stroke, width } = style;
   if (fill === null && stroke === null) return;
   pdf.save();
+  if (style.opacity !== undefined && style.opacity < 1) pdf.opacity(style.opacity);
   if (stroke !== null) {
     pdf.lineWidth(width);
     const dashes = dashesOf(style);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { point } from '../../geometry/index.ts';
 import { mm } from '../../units/index.ts';
-import { drawing, label, type PaperDocument } from '../drawing/index.ts';
+import { drawing, label, rectangle, type PaperDocument } from '../drawing/index.ts';
 import { flow, paragraph, sheet } from '../layout/index.ts';
 import { fonts } from '../testing/fonts.ts';
 import { missingGlyphs, writePdf } from './index.ts';
@@ -42,6 +42,18 @@ describe('PDF', () => {
       }),
       { numRuns: 15 },
     );
+  });
+
+  test('a see-through area has its share of ink, and one that is not leaves the bytes as they were', async () => {
+    const write = async (changes: object) => {
+      const marks = [rectangle(1, 1, 9, 9, { fill: '#000000', ...changes })];
+      const sheet = drawing({ width: mm(20), height: mm(20), title: 'a', description: '', marks });
+      const page = { width: mm(20), height: mm(20), drawing: sheet };
+      return text(await writePdf(paper('', { pages: [page] }), fonts));
+    };
+    expect(await write({ opacity: 0.25 })).toContain('/ca 0.25');
+    expect(await write({ opacity: 1 })).toBe(await write({}));
+    expect(await write({})).not.toContain('/ca ');
   });
 
   test('a document without pages, and a page without marks, are written too', async () => {

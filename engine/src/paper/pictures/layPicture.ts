@@ -11,13 +11,31 @@ import {
   rectangle,
   straight,
   type Drawing,
+  type Ink,
   type Mark,
 } from '../drawing/index.ts';
+import { chalkOn, mixed } from './chalkOn.ts';
 import { chalkLine, clothStyle } from './cloth.ts';
 import { fitPath, scaleInto, type Fit } from './fit.ts';
 
 /** How large a lay is drawn: with its measures and words, or as a small picture to compare. */
 export type LaySize = 'large' | 'small';
+
+/** For the screen: the cloth in its own colour, chalked with the chalk that is seen on it. */
+export interface LayLook {
+  readonly cloth: Ink;
+}
+
+/** Fill of the cloth and of its panels, and the ink on them; on paper a wash that every printer prints. */
+function dressOf(look: LayLook | undefined): {
+  readonly cloth: Ink;
+  readonly piece: Ink;
+  readonly line: Ink;
+} {
+  if (!look) return { cloth: inks.wash, piece: inks.paper, line: inks.ink };
+  const line = chalkOn(look.cloth);
+  return { cloth: look.cloth, piece: mixed(look.cloth, line, 0.16), line };
+}
 
 const margins = { large: { side: 20, top: 8, bottom: 15 }, small: { side: 3, top: 3, bottom: 3 } } as const;
 
@@ -27,8 +45,10 @@ export function layPicture(
   speaker: Speaker,
   size: LaySize,
   room: { readonly width: Mm; readonly height: Mm },
+  look?: LayLook,
 ): Drawing {
   const { table } = lay;
+  const dress = dressOf(look);
   const { side, top, bottom } = margins[size];
   // Panels too large for the cloth hang over it: they are drawn too, within the picture.
   const reach = table.pieces.map(({ outline }) => boundsOf(outline));
@@ -56,12 +76,18 @@ export function layPicture(
               size: mm(3.4),
               align: 'middle',
               baseline: 'middle',
-              halo: inks.paper,
+              halo: dress.piece,
+              ink: dress.line,
             }),
           ]
         : [];
     return [
-      area(outline, { ...chalkLine, fill: inks.paper, width: mm(size === 'large' ? 0.45 : 0.3) }),
+      area(outline, {
+        ...chalkLine,
+        fill: dress.piece,
+        stroke: dress.line,
+        width: mm(size === 'large' ? 0.45 : 0.3),
+      }),
       ...words,
     ];
   });
@@ -76,7 +102,7 @@ export function layPicture(
       cloth: speaker.value(lay.clothAfter),
     }),
     marks: [
-      rectangle(side, above, along, across, clothStyle),
+      rectangle(side, above, along, across, { ...clothStyle, fill: dress.cloth }),
       ...edgeLines(lay, side, above, along, across),
       ...pieces,
       ...(size === 'large' ? measures(lay, speaker, side, above, along, across) : []),

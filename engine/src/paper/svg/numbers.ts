@@ -1,5 +1,7 @@
 /** A number with at most four decimals (a ten-thousandth of a millimetre), never `-0`, never an exponent. */
-export const short = (value: number): string => String(Number(value.toFixed(4)) + 0);
+export const short = (value: number): string =>
+  // Most numbers of a drawing have two decimals already; printing them again costs half of the writing.
+  String((Math.round(value * 100) / 100 === value ? value : Number(value.toFixed(4))) + 0);
 
 const escapes: Readonly<Record<string, string>> = {
   '&': '&amp;',

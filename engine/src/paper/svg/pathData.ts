@@ -16,13 +16,15 @@ function segmentData(segment: Segment): string {
     .join('');
 }
 
-/** The `d` of an SVG path, in millimetres. */
+/** The `d` of an SVG path, in millimetres. A live picture is written for every frame of a drag: plain loops, no lists. */
 export function pathData(paths: readonly Path[], closed: boolean): string {
-  return paths
-    .map((path) => {
-      const first = path[0];
-      if (!first) return '';
-      return `M${at(startOf(first))}${path.map(segmentData).join('')}${closed ? 'Z' : ''}`;
-    })
-    .join('');
+  let data = '';
+  for (const path of paths) {
+    const first = path[0];
+    if (!first) continue;
+    data += `M${at(startOf(first))}`;
+    for (const segment of path) data += segmentData(segment);
+    if (closed) data += 'Z';
+  }
+  return data;
 }

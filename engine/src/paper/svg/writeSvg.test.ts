@@ -98,6 +98,17 @@ describe('SVG', () => {
     expect(quarter(-1)).toContain('d="M10 0A10 10 0 0 0 0 -10"');
   });
 
+  test('what is see-through says so, of area and line; what is not says nothing of it', () => {
+    const look = { fill: '#000000', opacity: 0.25 };
+    const of = (changes: object) =>
+      writeSvg(drawing({ ...panel(), marks: [rectangle(0, 0, 9, 9, changes)] }));
+    expect(of(look)).toContain('fill-opacity="0.25"');
+    expect(of(look)).toContain('stroke-opacity="0.25"');
+    expect(of({ ...look, stroke: null })).not.toContain('stroke-opacity');
+    expect(of({ fill: '#000000', opacity: 1 })).toBe(of({ fill: '#000000' }));
+    expect(of({ fill: '#000000' })).not.toContain('opacity');
+  });
+
   test('a drawing in a drawing is moved and scaled as a whole', () => {
     const outer = drawing({ ...panel(), marks: [place(panel(), mm(5), mm(7), 0.25)] });
     expect(writeSvg(outer)).toContain('transform="translate(5 7) scale(0.25)"');

@@ -21,9 +21,14 @@ export interface SvgOptions {
 
 function pathElement({ paths, closed, style }: PathMark): string {
   const attributes = [`d="${pathData(paths, closed)}"`, `fill="${style.fill ?? 'none'}"`];
-  if (style.fill !== null) attributes.push('fill-rule="evenodd"');
+  const clear = style.opacity ?? 1;
+  if (style.fill !== null) {
+    attributes.push('fill-rule="evenodd"');
+    if (clear < 1) attributes.push(`fill-opacity="${short(clear)}"`);
+  }
   if (style.stroke !== null) {
     attributes.push(`stroke="${style.stroke}" stroke-width="${short(style.width)}"`);
+    if (clear < 1) attributes.push(`stroke-opacity="${short(clear)}"`);
     const dashes = dashesOf(style);
     if (dashes.length > 0) attributes.push(`stroke-dasharray="${dashes.map(short).join(' ')}"`);
   }

@@ -1,0 +1,77 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { SkirtPlan } from '../../plan/index.ts';
+import { anyRequest, planOf } from '../../testing/requests.ts';
+import { patience, runs } from '../../testing/runs.ts';
+import { speakerOf } from '../../words/index.ts';
+import { placedTexts } from '../drawing/index.ts';
+import { foldStages } from './folds.ts';
+import { finite, outside } from './testing/bounds.ts';
+
+const stagesOf = (plan: SkirtPlan) => foldStages(plan, speakerOf(plan.request));
+const lays = ['double fold', 'lengthwise fold', 'crosswise fold', 'open'];
+const languages = ['en', 'fr'];
+const wide = { width: '60 in' };
+
+describe.each(languages)('from cloth to panels, in %s', (language) => {
+  test.each(lays)('%s: the marks carry the plan’s own numbers', (lay) => {
+    const plan = planOf({ language, cloth: { lay, ...wide } });
+    const speaker = speakerOf(plan.request);
+    const stages = stagesOf(plan);
+    const { marks } = plan.skirt;
+    const joined = stages.at(-2);
+    const texts = placedTexts(joined?.drawing.marks ?? []).map(({ text }) => text);
+    // Words are broken into lines; the numbers stand in them whole or broken at a space.
+    const all = texts.join(' ');
+    for (const mark of [marks.waistQuarter, marks.hemQuarter, marks.casingEnd, marks.hemEnd, marks.bottom])
+      expect(all).toContain(speaker.value(mark));
+    const flat = placedTexts(stages[0]?.drawing.marks ?? []).map(({ text }) => text);
+    expect(flat).toContain(speaker.value(plan.cloth.chosen.clothAfter));
+    expect(flat).toContain(speaker.words.tableEdges.selvage);
+  });
+
+  test.each(lays.slice(1))('%s: straight widths are chalked on the cloth, with no marks at a fold', (lay) => {
+    const plan = planOf({ language, cut: { kind: 'gathered' }, cloth: { lay, ...wide } });
+    const stages = stagesOf(plan);
+    const { papers } = speakerOf(plan.request).words;
+    expect(stages.map(({ title }) => title)).toContain(papers.markWidthsTitle);
+    expect(stages.map(({ title }) => title)).not.toContain(papers.markWaistTitle);
+    expect(stages.at(-1)?.title).toBe(papers.cutOpened);
+  });
+
+  test('a curve tells the last dot of waist and hem', () => {
+    const plan = planOf({ language, cut: { kind: 'flared', hemAtFold: '26 in' }, cloth: wide });
+    const speaker = speakerOf(plan.request);
+    const texts = placedTexts(stagesOf(plan).at(-2)?.drawing.marks ?? []).map(({ text }) => text);
+    const { hemOrdinates, waistOrdinates } = plan.skirt.hang;
+    for (const last of [hemOrdinates.at(-1), waistOrdinates.at(-1)])
+      expect(texts.join(' ')).toContain(last ? speaker.value(last.up) : '—');
+  });
+});
+
+test('each lay is folded as often as it asks', () => {
+  const titlesOf = (lay: string) => stagesOf(planOf({ cloth: { lay, ...wide } })).map(({ title }) => title);
+  expect(titlesOf('double fold').slice(0, 4)).toEqual([
+    'The cloth, opened out',
+    'The first fold',
+    'The second fold',
+    'Folded: which edge is which',
+  ]);
+  expect(titlesOf('lengthwise fold')).not.toContain('The second fold');
+  expect(titlesOf('open')).not.toContain('The first fold');
+});
+
+test('any request gives stages with words, finite numbers and no words outside the drawing', patience, () => {
+  fc.assert(
+    fc.property(anyRequest, (raw) => {
+      const plan = planOf(raw);
+      for (const { title, words, drawing } of stagesOf(plan)) {
+        expect(words, title).not.toBe('');
+        expect(finite(drawing), title).toBe(true);
+        // Panels that hang over a cloth too small for them push its words about; that it does not fit is told anyhow.
+        if (plan.cloth.chosen.fits) expect(outside(drawing), title).toEqual([]);
+      }
+    }),
+    { numRuns: runs(60) },
+  );
+});

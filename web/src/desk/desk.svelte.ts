@@ -1,0 +1,120 @@
+import {
+  exampleRequest,
+  languages,
+  speakerFor,
+  usualMark,
+  type Language,
+  type MeasureSystem,
+  type Speaker,
+} from '@ribbonwright/engine';
+import { getContext, setContext } from 'svelte';
+import type { Store, TableRecord } from '../store/index.ts';
+import { Keeper } from './keeper.svelte.ts';
+import { newSkirt } from './newSkirt.ts';
+import { OpenSkirt } from './openSkirt.svelte.ts';
+import { Router } from './route.svelte.ts';
+
+export const themes = ['auto', 'light', 'dark'] as const;
+export type Theme = (typeof themes)[number];
+
+/** What the browser answered when it was asked to keep what is here even when it runs short of room. */
+export type Durable = 'asking' | 'granted' | 'refused' | 'nothing kept';
+
+const TABLE = 'table';
+const KEY = Symbol('desk');
+
+/**
+ * Everything a view needs: the records, where the page is, the language and measure that are spoken. One
+ * language and one measure for the whole table; a document keeps its own for when it is read elsewhere.
+ */
+export class Desk {
+  readonly keeper: Keeper;
+  readonly router = new Router();
+  durable = $state.raw<Durable>('asking');
+  /** What was just said, for those who hear the page. */
+  said = $state.raw('');
+
+  readonly #table: TableRecord = $derived.by(() => this.keeper.all.table[TABLE] ?? usualTable());
+  readonly language: Language = $derived(languageOf(this.#table));
+  readonly measure: MeasureSystem = $derived(this.#table.measure === 'metric' ? 'metric' : 'inches');
+  readonly theme: Theme = $derived.by(() => themes.find((each) => each === this.#table.theme) ?? 'auto');
+  /** The skirt that is on the table, or was last. */
+  readonly skirt: OpenSkirt;
+  readonly speaker: Speaker = $derived.by(() =>
+    speakerFor({
+      language: this.language,
+      measure: this.measure,
+      mark: this.skirt.plan?.request.mark ?? usualMark(this.measure),
+    }),
+  );
+
+  private constructor(keeper: Keeper) {
+    this.keeper = keeper;
+    this.skirt = new OpenSkirt(keeper, () =>
+      this.router.route.at === 'part' ? this.router.route.id : this.#table.open,
+    );
+  }
+
+  /** Opens the table on a store; on the first visit a skirt of our own lies on it. */
+  static async open(store: Store): Promise<Desk> {
+    const desk = new Desk(await Keeper.open(store));
+    if (Object.keys(desk.keeper.all.table).length === 0) desk.#firstVisit();
+    return desk;
+  }
+
+  set(settings: Partial<Omit<TableRecord, 'id'>>): void {
+    this.keeper.set(
+      'table',
+      TABLE,
+      Object.entries(settings).map(([key, value]) => ({ path: [key], value })),
+    );
+  }
+
+  /** Lays a skirt on the table: it is the one that is open when the table is opened again. */
+  lay(id: string): void {
+    if (this.#table.open !== id) this.set({ open: id });
+  }
+
+  /** Asks the browser to keep what is here even when it runs short of room. */
+  async askForDurable(): Promise<void> {
+    const { storage } = navigator;
+    try {
+      this.durable = (await storage.persisted()) || (await storage.persist()) ? 'granted' : 'refused';
+    } catch {
+      this.durable = 'refused';
+    }
+  }
+
+  undo(): void {
+    this.say(this.keeper.undo() ? this.speaker.words.table.undone : this.speaker.words.table.nothingToUndo);
+  }
+
+  redo(): void {
+    this.say(this.keeper.redo() ? this.speaker.words.table.redone : this.speaker.words.table.nothingToRedo);
+  }
+
+  say(text: string): void {
+    // The same words twice in a row are heard twice only when they differ.
+    this.said = this.said === text ? `${text}\u00a0` : text;
+  }
+
+  #firstVisit(): void {
+    const table = usualTable();
+    const skirt = newSkirt(exampleRequest(languageOf(table)));
+    this.keeper.set('skirts', skirt.id, [{ path: [], value: skirt }]);
+    this.keeper.set('table', TABLE, [{ path: [], value: { ...table, open: skirt.id } }]);
+  }
+}
+
+const languageOf = ({ language }: TableRecord): Language =>
+  languages.find((each) => each === language) ?? 'en';
+
+/** A table that nobody has set yet speaks the browser's language, where it can. */
+function usualTable(): TableRecord {
+  const wanted = navigator.languages.map((each) => each.slice(0, 2));
+  const language = languages.find((each) => wanted[0] === each) ?? 'en';
+  return { id: TABLE, language, measure: language === 'fr' ? 'metric' : 'inches', theme: 'auto', open: '' };
+}
+
+export const placeDesk = (desk: Desk): Desk => setContext(KEY, desk);
+export const useDesk = (): Desk => getContext<Desk>(KEY);

@@ -1,0 +1,31 @@
+import type { Language, MeasureSystem, PaperName, RequestDocument } from '@ribbonwright/engine';
+
+/** What papers are made of: everything the worker needs to know, as it goes through to it. */
+export interface Order {
+  readonly document: RequestDocument;
+  readonly language: Language;
+  readonly measure: MeasureSystem;
+  readonly names: readonly PaperName[];
+  /** Day on the papers, `2026-11-25`; null leaves it off. */
+  readonly date: string | null;
+  /** Length of cloth that the reverse question was asked with, as a document writes it. */
+  readonly have?: string;
+}
+
+export interface PaperFile {
+  readonly name: PaperName;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+}
+
+/** How many of the papers are made, and which is being made. */
+export interface Progress {
+  readonly made: number;
+  readonly of: number;
+  readonly name: PaperName;
+}
+
+/** What the worker tells. */
+export type Told =
+  | { readonly kind: 'progress'; readonly progress: Progress }
+  | { readonly kind: 'done'; readonly files: readonly PaperFile[] }
+  | { readonly kind: 'failed'; readonly message: string };

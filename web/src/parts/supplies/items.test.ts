@@ -1,0 +1,45 @@
+import { exampleRequest, parseRequest, planSkirt, speakerFor, usualMark } from '@ribbonwright/engine';
+import { expect, test } from 'vitest';
+import { itemKey, shownPrice, whichOf, type Item } from './items.ts';
+
+const items = (change: object = {}): readonly Item[] => {
+  const parsed = parseRequest({ ...exampleRequest('en'), ...change });
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.errors));
+  return planSkirt(parsed.request).supplies.items;
+};
+function item(what: Item['what'], change: object = {}): Item {
+  const found = items(change).find((each) => each.what === what);
+  if (!found) throw new Error(`no ${what}`);
+  return found;
+}
+const speaker = (language: 'en' | 'fr', measure: 'inches' | 'metric') =>
+  speakerFor({ language, measure, mark: usualMark(measure) });
+
+test('every thing on the list has a tick of its own', () => {
+  const keys = items().map(itemKey);
+  expect(keys.length).toBeGreaterThan(8);
+  expect(new Set(keys).size).toBe(keys.length);
+});
+
+test('a tick stays when the skirt grows longer', () => {
+  const longer = items({ body: { waist: '29 in', hip: '36 in', waistToHem: '36 in' } });
+  expect(longer.map(itemKey)).toEqual(items().map(itemKey));
+});
+
+test('cloth of another colour or width is another thing', () => {
+  const key = (cloth: object) => itemKey(item('cloth', { cloth }));
+  expect(new Set([key({}), key({ colour: 'red' }), key({ width: '60 in' })]).size).toBe(3);
+});
+
+test('a thing is told by its colour and its width, where it has any', () => {
+  const english = speaker('en', 'inches');
+  const cloth = { colour: 'teal', width: '44 in' };
+  expect(whichOf(item('cloth', { cloth }), english)).toBe('teal, 44\u00a0in');
+  expect(whichOf(item('pins'), english)).toBe('');
+});
+
+test('a price has the decimal mark of the language', () => {
+  expect(shownPrice('12.50', speaker('en', 'inches'))).toBe('12.50');
+  expect(shownPrice('12.50', speaker('fr', 'metric'))).toBe('12,50');
+  expect(shownPrice(undefined, speaker('fr', 'metric'))).toBe('');
+});

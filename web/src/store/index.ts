@@ -1,0 +1,12 @@
+export {
+  kinds,
+  type Kind,
+  type PersonRecord,
+  type Records,
+  type ShelfRecord,
+  type SkirtRecord,
+  type TableRecord,
+} from './records.ts';
+export type { Store } from './store.ts';
+export { openIndexedDb } from './indexedDb.ts';
+export { openMemory } from './memory.ts';

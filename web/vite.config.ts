@@ -1,0 +1,63 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+
+/** What the page may load and reach: itself and nothing else. */
+const CONTENT_SECURITY_POLICY = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' blob: data:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
+export default defineConfig({
+  // Relative addresses: the folder works at any path of any web host.
+  base: './',
+  resolve: { conditions: ['source', 'module', 'browser', 'import', 'default'] },
+  build: { target: 'es2023', assetsInlineLimit: 0, modulePreload: { polyfill: false } },
+  worker: { format: 'es' },
+  // Found by the worker only, and late: the first papers would load the page anew.
+  optimizeDeps: { include: ['@ribbonwright/engine > pdfkit', '@ribbonwright/engine > fontkit'] },
+  plugins: [
+    svelte(),
+    {
+      name: 'content-security-policy',
+      // Not while developing: the development server sends its own scripts inline.
+      apply: 'build',
+      transformIndexHtml: () => [
+        {
+          tag: 'meta',
+          attrs: { 'http-equiv': 'Content-Security-Policy', content: CONTENT_SECURITY_POLICY },
+          injectTo: 'head-prepend',
+        },
+      ],
+    },
+    VitePWA({
+      registerType: 'prompt',
+      injectRegister: false,
+      workbox: {
+        globPatterns: ['**/*.{html,js,css,ttf,svg,png,webmanifest}'],
+        maximumFileSizeToCacheInBytes: 4_000_000,
+        cleanupOutdatedCaches: true,
+        inlineWorkboxRuntime: false,
+      },
+      manifest: {
+        name: 'Ribbonwright',
+        short_name: 'Ribbonwright',
+        description: 'A table to plan a ribbon skirt on.',
+        start_url: './',
+        scope: './',
+        display: 'standalone',
+        background_color: '#f3ecdf',
+        theme_color: '#f3ecdf',
+        icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
+      },
+    }),
+  ],
+});
