@@ -275,6 +275,7 @@ export interface TableWords {
   readonly bringInFile: string;
   readonly bringInCode: string;
   readonly broughtIn: string;
+  readonly pastedText: string;
   readonly notBroughtIn: string;
   readonly codeNotFound: string;
   readonly openSkirt: string;
@@ -301,6 +302,8 @@ export interface TableWords {
   readonly savePerson: string;
   readonly changePerson: string;
   readonly takePersonAway: string;
+  readonly takePersonAndSkirts: string;
+  readonly personAndSkirtsTaken: string;
   readonly personTaken: string;
   readonly skirtForPerson: string;
   readonly saveEverybody: string;

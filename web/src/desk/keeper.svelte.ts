@@ -53,6 +53,9 @@ export class Keeper {
     for (const kind of kinds)
       for (const record of await store.all(kind))
         keeper.#kept = withRecord(keeper.#kept, kind, record.id, record);
+    // While a page is open undo may bring a skirt back, and its photo with it; afterwards nobody can.
+    for (const id of await store.photos())
+      if (!keeper.#kept.skirts[id]?.photo) await store.keepPhoto(id, null);
     return keeper;
   }
 

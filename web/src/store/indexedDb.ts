@@ -41,6 +41,7 @@ export async function openIndexedDb(name = 'ribbonwright'): Promise<Store> {
       channel.postMessage({ kind, id, record } satisfies Told);
       return record;
     },
+    photos: () => database.getAllKeys('photos'),
     photo: async (id) => (await database.get('photos', id)) ?? null,
     keepPhoto: async (id, photo) => {
       await (photo === null ? database.delete('photos', id) : database.put('photos', photo, id));

@@ -14,6 +14,7 @@ export function openMemory(): Store {
       else of(kind).set(id, record);
       return Promise.resolve(record);
     },
+    photos: () => Promise.resolve([...photos.keys()]),
     photo: (id) => Promise.resolve(photos.get(id) ?? null),
     keepPhoto(id, photo) {
       if (photo === null) photos.delete(id);

@@ -51,6 +51,7 @@ describe.each<[string, () => Promise<Store>]>([
     const store = await open();
     await store.keepPhoto('robin', new Blob(['cloth']));
     expect(await (await store.photo('robin'))?.text()).toBe('cloth');
+    expect(await store.photos()).toEqual(['robin']);
     await store.keepPhoto('robin', null);
     expect(await store.photo('robin')).toBeNull();
     store.close();

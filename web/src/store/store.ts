@@ -20,6 +20,8 @@ export interface Store {
     id: string,
     changes: readonly Change[],
   ) => Promise<Records[K] | null>;
+  /** Ids of all photos that are kept. */
+  readonly photos: () => Promise<readonly string[]>;
   readonly photo: (id: string) => Promise<Blob | null>;
   readonly keepPhoto: (id: string, photo: Blob | null) => Promise<void>;
   /** Tells of changes that others make; hands back how to stop. */

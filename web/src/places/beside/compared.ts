@@ -25,7 +25,7 @@ function told(plan: SkirtPlan, speaker: Speaker): readonly (readonly [label: str
     [
       table.ribbonTotals,
       supplies.ribbons
-        .map(({ colour, width, total }) => `${speaker.colour(colour)} ${value(width)}: ${value(total)}`)
+        .map(({ colour, width, total }) => `${speaker.colour(colour)} ${value(width)} · ${value(total)}`)
         .join('\n'),
     ],
     [table.cloth, [request.cloth.name, speaker.colour(request.cloth.colour)].filter(Boolean).join(', ')],

@@ -11,7 +11,10 @@ export type Brought =
       readonly noCode: boolean;
     };
 
-/** Reads a file as what it is: a picture by the code on it, anything else as a skirt's file. */
+/** An address is short: what is longer holds no skirt's address, or holds it at its start. */
+const startOf = (file: File): Promise<string> => file.slice(0, 8000).text();
+
+/** Reads a file as what it is: a picture by the code on it, text by the address in it, anything else as a skirt's file. */
 export async function brought(file: File): Promise<Brought> {
   const refused = (errors: readonly RequestError[], noCode = false): Brought => ({
     ok: false,
@@ -19,12 +22,13 @@ export async function brought(file: File): Promise<Brought> {
     errors,
     noCode,
   });
-  if (!file.type.startsWith('image/')) {
+  const isPicture = file.type.startsWith('image/');
+  const packed = addressIn((isPicture ? await readCode(file) : await startOf(file)) ?? '');
+  if (packed === null && isPicture) return refused([], true);
+  if (packed === null) {
     const arrived = await readFile(file);
     return arrived.ok ? arrived : refused(arrived.errors);
   }
-  const packed = addressIn((await readCode(file)) ?? '');
-  if (packed === null) return refused([], true);
   const arrived = await unpack(packed);
   return arrived.ok ? arrived : refused(arrived.errors);
 }

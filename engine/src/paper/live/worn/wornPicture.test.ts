@@ -231,3 +231,27 @@ test('any request is drawn in finite numbers, its handles within the picture, in
     { numRuns: 150 },
   );
 });
+
+describe('how much is seen', () => {
+  const plan = planOf(metric());
+  const look = (shown: 'whole' | 'closer' | 'alone') =>
+    wornPicture(plan, speakerOf(plan.request), 'front', { shown });
+
+  test('closer, the same skirt at the same scale takes most of the drawing', () => {
+    const [whole, closer] = [look('whole'), look('closer')];
+    expect(closer.drawing.height).toBeLessThan(whole.drawing.height * 0.75);
+    expect(closer.handles.map(({ perMm }) => perMm)).toEqual(whole.handles.map(({ perMm }) => perMm));
+    // The hem hangs as far above the foot of the drawing.
+    const below = ({ drawing, handles }: ReturnType<typeof look>) =>
+      drawing.height - (handles[0]?.at.y ?? NaN);
+    expect(below(closer)).toBeCloseTo(below(whole), 6);
+  });
+
+  test('alone, there is nobody in it and no floor under it', () => {
+    const { drawing } = look('alone');
+    expect(layer(drawing.marks, 'figure')).toEqual([]);
+    expect(layer(drawing.marks, 'floor')).toEqual([]);
+    expect(layer(drawing.marks, 'cloth')).toHaveLength(1);
+    expect(drawing.height).toBeLessThan(look('closer').drawing.height);
+  });
+});

@@ -18,8 +18,11 @@ import { surfaceOf, type Surface } from './surface.ts';
 export interface WornOptions {
   /** `measures` writes the body's measurements beside it. */
   readonly marks?: 'measures' | 'none';
-  /** From a hand above the waist down: what is above lies outside the drawing, and the skirt is seen larger. */
-  readonly closer?: boolean;
+  /**
+   * `closer` is seen from a hand above the waist down: what is above lies outside the drawing, and the skirt is
+   * larger. `alone` is the skirt without anybody in it.
+   */
+  readonly shown?: 'whole' | 'closer' | 'alone';
 }
 
 /**
@@ -32,7 +35,7 @@ export function wornPicture(
   plan: SkirtPlan,
   speaker: Speaker,
   side: WornSide,
-  { marks: asked = 'none', closer = false }: WornOptions = {},
+  { marks: asked = 'none', shown = 'whole' }: WornOptions = {},
 ): LivePicture {
   const stance = stanceOf(plan);
   const surface = surfaceOf(plan, stance, side);
@@ -40,20 +43,27 @@ export function wornPicture(
   const skirt = skirtMarks(plan, surface, side);
   const figure = side === 'side' ? profile(stance) : standing(stance, surface, side);
   // Nothing of the skirt reaches beyond the cloth's own edge, its first mark.
-  const drawn = closer ? reachOf(skirt.slice(0, 1), CLOSE_REACH) : reachOf([...skirt.slice(0, 1), figure]);
+  const drawn =
+    shown === 'whole' ? reachOf([...skirt.slice(0, 1), figure]) : reachOf(skirt.slice(0, 1), CLOSE_REACH);
   const reach =
     measured && side === 'side' ? Math.max(drawn, roundsReach(plan, speaker, stance, surface)) : drawn;
   const left = reach + (measured ? MEASURES_ASIDE : MARGIN);
   // A straight hem drops at its seams, which may be anywhere along it.
-  const top = closer ? Math.max(0, stance.waist - ABOVE_WAIST) : 0;
-  const lowest = Math.max(stance.floor, ...[-1, 0, 1].map((across) => surface.at(across, 1).y));
-  const marks = [
-    floorMarks(stance, reach),
-    figure,
-    ...skirt,
-    ...(side === 'side' ? [nearArm(stance)] : []),
-    ...(measured ? [measureMarks(plan, speaker, stance, surface, side, reach)] : []),
+  const hem = Math.max(...[-1, 0, 1].map((across) => surface.at(across, 1).y));
+  const lowest = shown === 'alone' ? hem : Math.max(stance.floor, hem);
+  const top = { whole: 0, closer: Math.max(0, stance.waist - ABOVE_WAIST), alone: stance.waist - MARGIN }[
+    shown
   ];
+  const marks =
+    shown === 'alone'
+      ? skirt
+      : [
+          floorMarks(stance, reach),
+          figure,
+          ...skirt,
+          ...(side === 'side' ? [nearArm(stance)] : []),
+          ...(measured ? [measureMarks(plan, speaker, stance, surface, side, reach)] : []),
+        ];
   return {
     drawing: drawing({
       width: mm(2 * left),
