@@ -40,7 +40,7 @@ async function firstLoad(browser: Browser, address: string): Promise<number> {
 }
 
 /** From each move of the pointer to the end of the frame that shows it: script, style, layout and paint. */
-async function drag(page: Page): Promise<number[]> {
+async function drag(page: Page, name: RegExp): Promise<number[]> {
   await page.evaluate(() => {
     const times: number[] = [];
     Object.assign(window, { times });
@@ -57,7 +57,7 @@ async function drag(page: Page): Promise<number[]> {
       { capture: true },
     );
   });
-  const handle = page.locator('[role=slider]').last();
+  const handle = page.getByRole('slider', { name });
   const box = await handle.boundingBox();
   if (!box) throw new Error('nothing to take hold of');
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
@@ -90,7 +90,7 @@ line(
   `${String(budgets.firstLoad)} kB`,
 );
 
-const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
+const context = await browser.newContext({ locale: 'en-CA', viewport: { width: 1280, height: 900 } });
 const page = await context.newPage();
 await page.goto(address);
 await page.locator('main svg').first().waitFor();
@@ -104,14 +104,18 @@ line(
 );
 
 const session = await context.newCDPSession(page);
-for (const part of ['body', 'cut', 'ribbons'] as const)
+for (const [part, handle] of [
+  ['body', /^finished length/],
+  ['cut', /^finished length/],
+  ['ribbons', /^row 6/],
+] as const)
   for (const rate of [1, THROTTLE]) {
     await page.evaluate((to) => {
       location.hash = location.hash.replace(/[a-z]+$/, to);
     }, part);
     await page.locator('[role=slider]').first().waitFor();
     await session.send('Emulation.setCPUThrottlingRate', { rate });
-    const times = await drag(page);
+    const times = await drag(page, handle);
     line(
       `drag to redrawn picture, ${part}, ${rate === 1 ? 'unthrottled' : `${String(rate)}× throttled`}, p95 of ${String(times.length)} (median ${percentile(times, 0.5).toFixed(1)})`,
       `${percentile(times, 0.95).toFixed(1)} ms`,

@@ -56,7 +56,10 @@ export default defineConfig({
         display: 'standalone',
         background_color: '#f3ecdf',
         theme_color: '#f3ecdf',
-        icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
+        icons: [
+          { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' },
+          { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
+        ],
       },
     }),
   ],
