@@ -89,11 +89,11 @@ export const en: Catalogue = {
     ],
     'skirt.hemStrideUnknown': 'room to walk, not worked out',
     'skirt.widerEnd': [
-      'at the raw edge',
+      'at the raw edge, wider than its mark',
       '{quarter} mark + {flare} flare × {depth} turned ÷ {length} length',
     ],
     'skirt.narrowerEnd': [
-      'at the raw edge',
+      'at the raw edge, narrower than its mark',
       '{quarter} mark − {flare} flare × {depth} turned ÷ {length} length',
     ],
     'skirt.cutLength': [
@@ -922,7 +922,6 @@ export const en: Catalogue = {
     timeHeading: 'Time',
   },
   table: {
-    about: 'A table to plan a ribbon skirt on.',
     tableName: 'Ribbonwright',
     skip: 'Go to the skirt',
     placesName: 'Places',
@@ -998,8 +997,6 @@ export const en: Catalogue = {
     settleAnd: 'This is settled: on to {next}',
     unsettle: 'Not settled after all',
     noticesHere: '{count, plural, one {thing to know} other {things to know}}',
-    yes: 'yes',
-    no: 'no',
     more: 'More',
     whoFor: 'For whom',
     namePlaceholder: 'a name, if you like',
@@ -1103,8 +1100,6 @@ export const en: Catalogue = {
     clothColour: 'Colour of the cloth',
     clothName: 'What it is called',
     clothWidth: 'Width of the bolt',
-    clothPriceYard: 'Price of one yard',
-    clothPriceMetre: 'Price of one metre',
     clothWeight: 'In the hand',
     clothWashed: 'It has been washed',
     shrinkLength: 'Change in the wash, lengthwise, per cent',
@@ -1114,7 +1109,6 @@ export const en: Catalogue = {
     selvage: 'Selvage to leave',
     shopStep: 'The shop cuts to the next',
     shopLeast: 'The shop cuts at least',
-    clothPhoto: 'Photo of the cloth',
     choosePhoto: 'Take or choose a photo',
     photoHint: 'It fills the drawings on this device only; it is not part of the skirt’s file.',
     removePhoto: 'Take the photo off',
@@ -1188,7 +1182,6 @@ export const en: Catalogue = {
     costInAll: 'What it costs in all',
     broughtBack: 'It is back.',
     bringBack: 'Bring it back',
-    newSkirtHeading: 'A new skirt',
     anExample: 'An example',
     bringInHeading: 'Bring a skirt in',
     bringInHint: 'A skirt’s file, or a picture of its code. Files may also be dropped on this page.',
@@ -1214,7 +1207,6 @@ export const en: Catalogue = {
     codeTitle: 'Code of {name}',
     codeTooLong: 'This skirt is too large for a code: move it as a file.',
     touchedOn: 'last touched {day}',
-    moreWith: 'More with {name}',
     lineIsEmpty: 'No skirt hangs here yet.',
     personalHint:
       'Measurements are personal: they stay in this browser and are in no file but those you save.',

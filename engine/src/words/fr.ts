@@ -102,11 +102,11 @@ export const fr: Catalogue = {
     ],
     'skirt.hemStrideUnknown': 'place pour marcher, non calculée',
     'skirt.widerEnd': [
-      'au bord vif',
+      'au bord vif, plus large que son repère',
       'repère {quarter} + {flare} d’évasement × {depth} rabattus ÷ {length} de longueur',
     ],
     'skirt.narrowerEnd': [
-      'au bord vif',
+      'au bord vif, plus étroit que son repère',
       'repère {quarter} − {flare} d’évasement × {depth} rabattus ÷ {length} de longueur',
     ],
     'skirt.cutLength': [
@@ -1012,7 +1012,6 @@ export const fr: Catalogue = {
     timeHeading: 'Temps',
   },
   table: {
-    about: 'Une table pour préparer une jupe à rubans.',
     tableName: 'Ribbonwright',
     skip: 'Aller à la jupe',
     placesName: 'Lieux',
@@ -1089,8 +1088,6 @@ export const fr: Catalogue = {
     settleAnd: 'C’est réglé\u00a0: passer à {next}',
     unsettle: 'Pas réglé, finalement',
     noticesHere: '{count, plural, one {chose à savoir} other {choses à savoir}}',
-    yes: 'oui',
-    no: 'non',
     more: 'Plus',
     whoFor: 'Pour qui',
     namePlaceholder: 'un nom, si vous voulez',
@@ -1194,8 +1191,6 @@ export const fr: Catalogue = {
     clothColour: 'Couleur du tissu',
     clothName: 'Comment il s’appelle',
     clothWidth: 'Laize',
-    clothPriceYard: 'Prix de la verge',
-    clothPriceMetre: 'Prix du mètre',
     clothWeight: 'En main',
     clothWashed: 'Il a été lavé',
     shrinkLength: 'Retrait au lavage, en longueur, pour cent',
@@ -1205,7 +1200,6 @@ export const fr: Catalogue = {
     selvage: 'Lisière à laisser',
     shopStep: 'Le magasin coupe à',
     shopLeast: 'Le magasin coupe au moins',
-    clothPhoto: 'Photo du tissu',
     choosePhoto: 'Prendre ou choisir une photo',
     photoHint:
       'Elle remplit les dessins sur cet appareil seulement\u00a0; elle ne fait pas partie du fichier de la jupe.',
@@ -1281,7 +1275,6 @@ export const fr: Catalogue = {
     costInAll: 'Coût en tout',
     broughtBack: 'C’est revenu.',
     bringBack: 'Le ramener',
-    newSkirtHeading: 'Une nouvelle jupe',
     anExample: 'Un exemple',
     bringInHeading: 'Faire entrer une jupe',
     bringInHint:
@@ -1308,7 +1301,6 @@ export const fr: Catalogue = {
     codeTitle: 'Code de {name}',
     codeTooLong: 'Cette jupe est trop grande pour un code : déplacez-la en fichier.',
     touchedOn: 'touchée {day}',
-    moreWith: 'Plus pour {name}',
     lineIsEmpty: 'Aucune jupe n’est accrochée ici.',
     personalHint:
       'Les mesures sont personnelles : elles restent dans ce navigateur et ne sont dans aucun fichier sauf ceux que vous enregistrez.',

@@ -1,7 +1,6 @@
 /** Words of the sewing table, the web app. */
 export interface TableWords {
   // The table itself, and how it is set.
-  readonly about: string;
   readonly tableName: string;
   readonly skip: string;
   readonly placesName: string;
@@ -74,8 +73,6 @@ export interface TableWords {
   readonly settleAnd: string;
   readonly unsettle: string;
   readonly noticesHere: string;
-  readonly yes: string;
-  readonly no: string;
   readonly more: string;
   // Body.
   readonly whoFor: string;
@@ -181,8 +178,6 @@ export interface TableWords {
   readonly clothColour: string;
   readonly clothName: string;
   readonly clothWidth: string;
-  readonly clothPriceYard: string;
-  readonly clothPriceMetre: string;
   readonly clothWeight: string;
   readonly clothWashed: string;
   readonly shrinkLength: string;
@@ -192,7 +187,6 @@ export interface TableWords {
   readonly selvage: string;
   readonly shopStep: string;
   readonly shopLeast: string;
-  readonly clothPhoto: string;
   readonly choosePhoto: string;
   readonly photoHint: string;
   readonly removePhoto: string;
@@ -268,7 +262,6 @@ export interface TableWords {
   readonly costInAll: string;
   readonly broughtBack: string;
   readonly bringBack: string;
-  readonly newSkirtHeading: string;
   readonly anExample: string;
   readonly bringInHeading: string;
   readonly bringInHint: string;
@@ -293,7 +286,6 @@ export interface TableWords {
   readonly codeTitle: string;
   readonly codeTooLong: string;
   readonly touchedOn: string;
-  readonly moreWith: string;
   readonly lineIsEmpty: string;
   readonly personalHint: string;
   readonly addPerson: string;
