@@ -2,13 +2,14 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { describe, expect, test } from 'vitest';
 import { browserHere, openTable } from './testing/table.ts';
-import { look, openAll, setTable, views } from './testing/views.ts';
+import { furnish, look, openAll, setTable, views } from './testing/views.ts';
 
 const { context } = browserHere();
 
 describe.each(['en', 'fr'] as const)('%s', (language) => {
   test.each(['light', 'dark'] as const)('axe finds nothing on any view, %s', async (theme) => {
     const page = await openTable(await context({ viewport: { width: 1024, height: 800 } }));
+    await furnish(page);
     await setTable(page, language, theme);
     for (const view of views) {
       await look(page, view);
@@ -33,6 +34,7 @@ describe.each(['en', 'fr'] as const)('%s', (language) => {
 describe.each([320, 360, 820, 1440, 3840])('%i px wide', (width) => {
   test('nothing reaches beyond the page, and everything to press is 44 px', async () => {
     const page = await openTable(await context({ viewport: { width, height: 900 } }));
+    await furnish(page);
     // French words are the longer ones.
     await setTable(page, 'fr', 'light');
     for (const view of views) {

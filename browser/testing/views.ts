@@ -49,3 +49,24 @@ export const openAll = (page: Page): Promise<void> =>
   page.evaluate(() => {
     for (const details of document.querySelectorAll('details')) details.open = true;
   });
+
+/** Fills the places, so that there is something to look at: somebody, a cloth, a ribbon, a version. In English. */
+export async function furnish(page: Page): Promise<void> {
+  await look(page, '#/people');
+  await page.getByRole('button', { name: 'Add somebody' }).click();
+  for (const [field, value] of [
+    ['Name', 'Wren'],
+    ['waist', '31'],
+    ['hip', '40'],
+    ['waist to hem', '34'],
+  ] as const)
+    await page.getByLabel(field, { exact: true }).fill(value);
+  await page.getByRole('button', { name: 'Keep these measurements' }).click();
+  await look(page, '#/shelf');
+  await page.getByRole('button', { name: 'Add a cloth' }).click();
+  await page.getByRole('button', { name: 'Add a ribbon' }).click();
+  await look(page, '#/skirts');
+  await page.locator('details > summary').first().click();
+  await page.getByRole('button', { name: 'Keep as a version' }).click();
+  await look(page, '#/skirt/{id}/body');
+}

@@ -1,5 +1,5 @@
-import { changed, undoing, type Change, type RequestDocument } from '@ribbonwright/engine';
-import { kinds, type Kind, type Records, type Store } from '../store/index.ts';
+import { undoing, type Change, type RequestDocument } from '@ribbonwright/engine';
+import { kinds, recordAfter, type Kind, type Records, type Store } from '../store/index.ts';
 
 type All = { readonly [K in Kind]: Readonly<Record<string, Records[K]>> };
 
@@ -178,14 +178,7 @@ function withRecord<K extends Kind>(all: All, kind: K, id: string, record: Recor
 
 const withBatches = (all: All, batches: readonly Batch[]): All =>
   batches.reduce(
-    (each, { kind, id, changes }) =>
-      withRecord(
-        each,
-        kind,
-        id,
-        (changed(each[kind][id] as unknown as RequestDocument, changes) as unknown as
-          Records[Kind] | undefined) ?? null,
-      ),
+    (each, { kind, id, changes }) => withRecord(each, kind, id, recordAfter(each[kind][id], changes)),
     all,
   );
 

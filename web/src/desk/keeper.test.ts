@@ -80,6 +80,26 @@ describe('undo', () => {
     expect(keeper.canRedo).toBe(false);
   });
 
+  test('of a change on what another tab took away meanwhile makes no half of a record', async () => {
+    const store = openMemory();
+    const listeners: Parameters<Store['watch']>[0][] = [];
+    const { keeper } = await keeperWith({
+      ...store,
+      watch: (listener) => {
+        listeners.push(listener);
+        return () => undefined;
+      },
+    });
+    keeper.change('people', 'robin', [named('Wren')]);
+    await keeper.keep();
+    await store.change('people', 'robin', [{ path: [], value: undefined }]);
+    for (const listener of listeners) listener({ kind: 'people', id: 'robin', record: null });
+    keeper.undo();
+    expect(keeper.all.people).toEqual({});
+    await keeper.keep();
+    expect(await store.all('people')).toEqual([]);
+  });
+
   test('brings back what was taken away', async () => {
     const { keeper, store } = await keeperWith();
     keeper.change('people', 'robin', [{ path: [], value: undefined }]);

@@ -7,6 +7,6 @@ export {
   type SkirtRecord,
   type TableRecord,
 } from './records.ts';
-export type { Store } from './store.ts';
+export { recordAfter, type Store } from './store.ts';
 export { openIndexedDb } from './indexedDb.ts';
 export { openMemory } from './memory.ts';
