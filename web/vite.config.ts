@@ -1,20 +1,7 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
-
-/** What the page may load and reach: itself and nothing else. */
-const CONTENT_SECURITY_POLICY = [
-  "default-src 'none'",
-  "script-src 'self'",
-  "style-src 'self'",
-  "img-src 'self' blob: data:",
-  "font-src 'self'",
-  "connect-src 'self'",
-  "worker-src 'self'",
-  "manifest-src 'self'",
-  "base-uri 'none'",
-  "form-action 'none'",
-].join('; ');
+import { contentSecurityPolicy } from '../server/src/policy.ts';
 
 export default defineConfig({
   // Relative addresses: the folder works at any path of any web host.
@@ -33,7 +20,7 @@ export default defineConfig({
       transformIndexHtml: () => [
         {
           tag: 'meta',
-          attrs: { 'http-equiv': 'Content-Security-Policy', content: CONTENT_SECURITY_POLICY },
+          attrs: { 'http-equiv': 'Content-Security-Policy', content: contentSecurityPolicy },
           injectTo: 'head-prepend',
         },
       ],
@@ -45,6 +32,8 @@ export default defineConfig({
         globPatterns: ['**/*.{html,js,css,ttf,svg,png,webmanifest}'],
         maximumFileSizeToCacheInBytes: 4_000_000,
         cleanupOutdatedCaches: true,
+        // The first visit is looked after too.
+        clientsClaim: true,
         inlineWorkboxRuntime: false,
       },
       manifest: {

@@ -1,8 +1,7 @@
 import { serveStatic } from '@hono/node-server/serve-static';
 import { Hono } from 'hono';
 import { secureHeaders } from 'hono/secure-headers';
-
-const SELF = ["'self'"];
+import { contentSecurityPolicy } from './policy.ts';
 
 /**
  * Hands out the built table, and nothing else. The page may load and reach this address only.
@@ -13,19 +12,6 @@ export function tableApp(folder: string): Hono {
   const app = new Hono();
   app.use(
     secureHeaders({
-      contentSecurityPolicy: {
-        defaultSrc: ["'none'"],
-        scriptSrc: SELF,
-        styleSrc: SELF,
-        imgSrc: ["'self'", 'blob:', 'data:'],
-        fontSrc: SELF,
-        connectSrc: SELF,
-        workerSrc: SELF,
-        manifestSrc: SELF,
-        baseUri: ["'none'"],
-        formAction: ["'none'"],
-        frameAncestors: ["'none'"],
-      },
       referrerPolicy: 'no-referrer',
       xFrameOptions: 'DENY',
       strictTransportSecurity: false,
@@ -33,6 +19,7 @@ export function tableApp(folder: string): Hono {
   );
   app.use('*', async (context, next) => {
     await next();
+    context.header('Content-Security-Policy', `${contentSecurityPolicy}; frame-ancestors 'none'`);
     // Names of assets carry a fingerprint of what is in them; everything else is asked for anew.
     const lasting = context.req.path.startsWith('/assets/') && context.res.status === 200;
     context.header('Cache-Control', lasting ? 'public, max-age=31536000, immutable' : 'no-cache');

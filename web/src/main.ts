@@ -22,4 +22,4 @@ const desk = await Desk.open(store);
 mount(App, { target, props: { desk } });
 if (isKept) void desk.askForDurable();
 else desk.durable = 'nothing kept';
-void keepOffline();
+void keepOffline(desk);

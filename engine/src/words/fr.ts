@@ -1056,6 +1056,10 @@ export const fr: Catalogue = {
       'Le navigateur n’a pas pu garder le dernier changement. Il est toujours ici\u00a0: enregistrez la jupe en fichier, ou essayez de nouveau.',
     saveAsFile: 'Enregistrer en fichier',
     tryAgain: 'Essayer de nouveau',
+    newerTable: 'Une version plus récente de cette table est prête.',
+    openNewer: 'L’ouvrir',
+    needsName: 'demande un nom.',
+    hungToo: 'Elle est maintenant accrochée à côté de {name}.',
     noSuchSkirt: 'Cette jupe n’est pas ici. Elle a été retirée, ou elle est sur un autre appareil.',
     unreadable: 'Cette jupe ne peut pas être lue',
     notFetched:

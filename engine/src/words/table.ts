@@ -41,6 +41,10 @@ export interface TableWords {
   readonly storeFailed: string;
   readonly saveAsFile: string;
   readonly tryAgain: string;
+  readonly newerTable: string;
+  readonly openNewer: string;
+  readonly needsName: string;
+  readonly hungToo: string;
   readonly noSuchSkirt: string;
   readonly unreadable: string;
   readonly notFetched: string;

@@ -9,10 +9,11 @@ import {
 } from '@ribbonwright/engine';
 import { getContext, setContext } from 'svelte';
 import type { Store, TableRecord } from '../store/index.ts';
+import { whenAlone } from './alone.ts';
 import { Keeper } from './keeper.svelte.ts';
 import { newSkirt } from './newSkirt.ts';
 import { OpenSkirt } from './openSkirt.svelte.ts';
-import { Router } from './route.svelte.ts';
+import { addressOf, Router } from './route.svelte.ts';
 
 export const themes = ['auto', 'light', 'dark'] as const;
 export type Theme = (typeof themes)[number];
@@ -31,6 +32,8 @@ export class Desk {
   readonly keeper: Keeper;
   readonly router = new Router();
   durable = $state.raw<Durable>('asking');
+  /** Opens a newer version of the table, where one is ready. */
+  openNewer = $state.raw<(() => void) | null>(null);
   /** What was just said, for those who hear the page. */
   said = $state.raw('');
 
@@ -59,6 +62,7 @@ export class Desk {
   static async open(store: Store): Promise<Desk> {
     const desk = new Desk(await Keeper.open(store));
     if (Object.keys(desk.keeper.all.table).length === 0) desk.#firstVisit();
+    void whenAlone(() => desk.keeper.sweepPhotos());
     return desk;
   }
 
@@ -86,11 +90,22 @@ export class Desk {
   }
 
   undo(): void {
-    this.say(this.keeper.undo() ? this.speaker.words.table.undone : this.speaker.words.table.nothingToUndo);
+    const deed = this.keeper.undo();
+    this.#show(deed);
+    this.say(deed ? this.speaker.words.table.undone : this.speaker.words.table.nothingToUndo);
   }
 
   redo(): void {
-    this.say(this.keeper.redo() ? this.speaker.words.table.redone : this.speaker.words.table.nothingToRedo);
+    const deed = this.keeper.redo();
+    this.#show(deed);
+    this.say(deed ? this.speaker.words.table.redone : this.speaker.words.table.nothingToRedo);
+  }
+
+  /** What was undone on another skirt is not undone unseen. */
+  #show(deed: { readonly kind: string; readonly id: string } | null): void {
+    const { route } = this.router;
+    const isElsewhere = deed?.kind === 'skirts' && route.at === 'part' && route.id !== deed.id;
+    if (isElsewhere && this.keeper.all.skirts[deed.id]) this.router.go(addressOf.part(deed.id, route.part));
   }
 
   say(text: string): void {

@@ -34,6 +34,8 @@ export class Keeper {
   #undone = $state.raw<readonly Deed[]>([]);
   /** Why the last change could not be kept; null when all is kept. */
   trouble = $state.raw<'full' | 'other' | null>(null);
+  /** Counts photos that were kept here: a photo is followed by its id, which stays when another takes its place. */
+  photosKept = $state(0);
   readonly all: All = $derived(withBatches(this.#kept, this.#waiting));
   readonly isKept = $derived(this.#waiting.length === 0);
 
@@ -53,9 +55,6 @@ export class Keeper {
     for (const kind of kinds)
       for (const record of await store.all(kind))
         keeper.#kept = withRecord(keeper.#kept, kind, record.id, record);
-    // While a page is open undo may bring a skirt back, and its photo with it; afterwards nobody can.
-    for (const id of await store.photos())
-      if (!keeper.#kept.skirts[id]?.photo) await store.keepPhoto(id, null);
     return keeper;
   }
 
@@ -79,10 +78,22 @@ export class Keeper {
     this.#make({ kind, id, changes });
   }
 
+  /** Undoes the last deed if it is of this gesture, as if it had never been. */
+  takeBack(gesture: string): void {
+    const last = this.#done.at(-1);
+    if (last?.gesture !== gesture) return;
+    this.#done = this.#done.slice(0, -1);
+    this.#make({ ...last, changes: last.back });
+  }
+
+  /** Undoes the last deed whose record is still there, and hands it back. */
   undo(): Deed | null {
     const deed = this.#done.at(-1);
     if (!deed) return null;
     this.#done = this.#done.slice(0, -1);
+    // Another tab took it away: there is nothing left to undo it on.
+    const isGone = this.all[deed.kind][deed.id] === undefined && deed.back[0]?.path.length !== 0;
+    if (isGone) return this.undo();
     this.#undone = [...this.#undone, deed];
     this.#make({ ...deed, changes: deed.back });
     return deed;
@@ -107,11 +118,18 @@ export class Keeper {
     await this.#writing;
   }
 
+  /** Takes away photos of skirts that are gone. Only where no page is open that could still bring one back. */
+  async sweepPhotos(): Promise<void> {
+    for (const id of await this.#store.photos())
+      if (!this.#kept.skirts[id]?.photo) await this.#store.keepPhoto(id, null);
+  }
+
   photo(id: string): Promise<Blob | null> {
     return this.#store.photo(id);
   }
   async keepPhoto(id: string, photo: Blob | null): Promise<void> {
     await this.#store.keepPhoto(id, photo);
+    this.photosKept += 1;
   }
 
   #remember(deed: Deed): void {

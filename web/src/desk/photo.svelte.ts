@@ -9,9 +9,12 @@ export class ClothPhoto {
 
   /** Follows the skirt on the table; to be called while a component is made. */
   constructor(desk: Desk) {
+    // Followed by what counts only: a record changes with every frame of a drag.
+    const hasPhoto = $derived(desk.skirt.record?.photo ?? false);
+    const followed = $derived({ id: desk.skirt.id, hasPhoto, kept: desk.keeper.photosKept });
     $effect(() => {
-      const { id, record } = desk.skirt;
-      if (!record?.photo) {
+      const { id } = followed;
+      if (!followed.hasPhoto) {
         this.address = null;
         return;
       }

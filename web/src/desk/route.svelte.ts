@@ -61,4 +61,9 @@ export class Router {
   go(address: string): void {
     location.hash = address;
   }
+
+  /** Goes on from an address that nobody goes back to. */
+  goOn(address: string): void {
+    location.replace(address);
+  }
 }

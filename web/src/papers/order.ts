@@ -8,8 +8,6 @@ export interface Order {
   readonly names: readonly PaperName[];
   /** Day on the papers, `2026-11-25`; null leaves it off. */
   readonly date: string | null;
-  /** Length of cloth that the reverse question was asked with, as a document writes it. */
-  readonly have?: string;
 }
 
 export interface PaperFile {

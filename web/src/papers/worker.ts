@@ -4,16 +4,13 @@ import {
   fromCloth,
   makePaper,
   openFont,
-  parseLength,
   parseRequest,
   planSkirt,
   speakerFor,
   usualMark,
   writePdf,
-  type FromCloth,
   type OpenFont,
   type PaperInput,
-  type SkirtRequest,
 } from '@ribbonwright/engine';
 import type { Order, PaperFile, Told } from './order.ts';
 
@@ -28,27 +25,22 @@ async function fontAt(address: string): Promise<OpenFont> {
   return openFont(new Uint8Array(await answer.arrayBuffer()));
 }
 
-/** As the command line has it: a length that was asked with wins over the document's own. */
-function answerTo(asked: string | undefined, request: SkirtRequest): FromCloth | null {
-  const parsed = asked === undefined ? null : parseLength(asked);
-  const have = parsed?.ok && parsed.value > 0 ? parsed.value : request.cloth.have;
-  return have === undefined ? null : fromCloth(request, have);
-}
-
-async function make({ document, language, measure, names, date, have }: Order): Promise<PaperFile[]> {
+async function make({ document, language, measure, names, date }: Order): Promise<PaperFile[]> {
   const parsed = parseRequest(document);
   if (!parsed.ok) {
     const { error } = speakerFor({ language, measure, mark: usualMark(measure) });
     throw new Error(parsed.errors.map(error).join('\n'));
   }
   const { request } = parsed;
+  const { have } = request.cloth;
   const [regular, bold] = await Promise.all([fontAt(regularAddress), fontAt(boldAddress)]);
   const input: PaperInput = {
     plan: planSkirt(request),
     speaker: speakerFor({ language, measure, mark: request.mark }),
     fonts: { regular, bold },
     date: date === null ? null : new Date(`${date}T00:00:00Z`),
-    fromCloth: answerTo(have, request),
+    // As the command line has it: what can be made of the cloth that there is.
+    fromCloth: have === undefined ? null : fromCloth(request, have),
   };
   const files: PaperFile[] = [];
   for (const name of names) {

@@ -1,4 +1,4 @@
-import { openDB, type DBSchema } from 'idb';
+import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import type { Kind, Records } from './records.ts';
 import { recordAfter, type Store, type Told } from './store.ts';
 
@@ -12,9 +12,9 @@ interface Schema extends DBSchema {
 
 const VERSION = 1;
 
-/** The browser's own database. Tabs tell each other of changes. Rejects where the browser keeps nothing. */
-export async function openIndexedDb(name = 'ribbonwright'): Promise<Store> {
-  const database = await openDB<Schema>(name, VERSION, {
+/** Opens the database; `onEnd` is called when the browser or a newer version of the table ends the connection. */
+function connect(name: string, onEnd: () => void): Promise<IDBPDatabase<Schema>> {
+  return openDB<Schema>(name, VERSION, {
     upgrade(fresh) {
       for (const kind of ['skirts', 'people', 'shelf', 'table'] as const)
         fresh.createObjectStore(kind, { keyPath: 'id' });
@@ -23,17 +23,35 @@ export async function openIndexedDb(name = 'ribbonwright'): Promise<Store> {
     // Another tab runs a newer version: let it through, or it would wait forever.
     blocking: (_now, _next, event) => {
       (event.target as IDBDatabase).close();
+      onEnd();
     },
+    terminated: onEnd,
   });
+}
+
+/** The browser's own database. Tabs tell each other of changes. Rejects where the browser keeps nothing. */
+export async function openIndexedDb(name = 'ribbonwright'): Promise<Store> {
+  let connection: Promise<IDBPDatabase<Schema>> | null = null;
+  /** A connection that was ended is made anew when it is next needed; it may be refused again. */
+  const database = (): Promise<IDBPDatabase<Schema>> => {
+    connection ??= connect(name, () => {
+      connection = null;
+    }).catch((error: unknown) => {
+      connection = null;
+      throw error;
+    });
+    return connection;
+  };
+  await database();
   const channel = new BroadcastChannel(name);
   const listeners = new Set<(told: Told) => void>();
   channel.onmessage = ({ data }: MessageEvent<Told>) => {
     for (const listener of listeners) listener(data);
   };
   return {
-    all: async <K extends Kind>(kind: K) => (await database.getAll(kind)) as Records[K][],
+    all: async <K extends Kind>(kind: K) => (await (await database()).getAll(kind)) as Records[K][],
     async change<K extends Kind>(kind: K, id: string, changes: Parameters<Store['change']>[2]) {
-      const transaction = database.transaction(kind, 'readwrite');
+      const transaction = (await database()).transaction(kind, 'readwrite');
       const kept = (await transaction.store.get(id)) as Records[K] | undefined;
       const record = recordAfter<K>(kept, changes);
       await (record === null ? transaction.store.delete(id) : transaction.store.put(record));
@@ -41,10 +59,11 @@ export async function openIndexedDb(name = 'ribbonwright'): Promise<Store> {
       channel.postMessage({ kind, id, record } satisfies Told);
       return record;
     },
-    photos: () => database.getAllKeys('photos'),
-    photo: async (id) => (await database.get('photos', id)) ?? null,
+    photos: async () => (await database()).getAllKeys('photos'),
+    photo: async (id) => (await (await database()).get('photos', id)) ?? null,
     keepPhoto: async (id, photo) => {
-      await (photo === null ? database.delete('photos', id) : database.put('photos', photo, id));
+      const photos = await database();
+      await (photo === null ? photos.delete('photos', id) : photos.put('photos', photo, id));
     },
     watch(listener) {
       listeners.add(listener);
@@ -52,7 +71,9 @@ export async function openIndexedDb(name = 'ribbonwright'): Promise<Store> {
     },
     close() {
       channel.close();
-      database.close();
+      void database().then((open) => {
+        open.close();
+      });
     },
   };
 }

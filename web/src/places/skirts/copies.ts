@@ -24,6 +24,12 @@ export function keepVersion(desk: Desk, of: SkirtRecord, version: string): Skirt
 function again(desk: Desk, of: SkirtRecord, fresh: SkirtRecord): SkirtRecord {
   const skirt = { ...fresh, photo: of.photo };
   desk.keeper.change('skirts', skirt.id, [{ path: [], value: skirt }]);
-  if (of.photo) void desk.keeper.photo(of.id).then((photo) => desk.keeper.keepPhoto(skirt.id, photo));
+  if (of.photo)
+    void desk.keeper
+      .photo(of.id)
+      .then((photo) => desk.keeper.keepPhoto(skirt.id, photo))
+      .catch(() => {
+        desk.keeper.set('skirts', skirt.id, [{ path: ['photo'], value: false }]);
+      });
   return skirt;
 }
