@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { browserHere, goTo, openTable } from './testing/table.ts';
+import { address, browserHere, goTo, openTable } from './testing/table.ts';
 
 const { context } = browserHere();
 
@@ -107,5 +107,50 @@ describe('what is typed', () => {
     await goTo(page, 'Cut');
     await page.getByRole('button', { name: /waist mark at the fold/i }).click();
     await expect.poll(() => page.getByText(/36\sin hip × 1½ ÷ 4 layers = 13½\sin/).count()).toBe(1);
+  });
+});
+
+describe('what was not meant', () => {
+  test('Escape takes back what is half typed, at once', async () => {
+    const page = await openTable(await context());
+    const waist = page.getByLabel('waist', { exact: true });
+    await waist.fill('33');
+    await expect.poll(() => page.getByRole('button', { name: 'Undo' }).isEnabled()).toBe(true);
+    await waist.press('Escape');
+    expect(await waist.inputValue()).toBe('28\u00a0in');
+    await expect.poll(() => page.getByRole('button', { name: 'Undo' }).isEnabled()).toBe(false);
+  });
+
+  test('what is typed for one skirt is not written into the next one that is opened', async () => {
+    const page = await openTable(await context());
+    const first = await page.evaluate(() => location.hash);
+    await page.goto(`${address()}/#/skirts`);
+    await page.getByRole('button', { name: 'An example' }).click();
+    const waist = page.getByLabel('waist', { exact: true });
+    await waist.fill('41');
+    await page.evaluate((hash) => {
+      location.hash = hash;
+    }, first);
+    await expect.poll(() => waist.inputValue()).toBe('28\u00a0in');
+    await waist.focus();
+    await waist.blur();
+    expect(await waist.inputValue()).toBe('28\u00a0in');
+  });
+
+  test('a thumb that scrolls the page beside a handle moves nothing', async () => {
+    const page = await openTable(await context({ viewport: { width: 390, height: 800 }, hasTouch: true }));
+    const before = await valueOf(page, /finished length/i);
+    await slider(page, /finished length/i).evaluate((handle) => {
+      const box = handle.getBoundingClientRect();
+      const [x, y] = [box.left - 8, box.top + box.height / 2];
+      const send = (type: string, clientY: number) =>
+        handle.parentElement?.dispatchEvent(
+          new PointerEvent(type, { pointerType: 'touch', pointerId: 7, bubbles: true, clientX: x, clientY }),
+        );
+      send('pointerdown', y);
+      send('pointermove', y - 80);
+      send('pointercancel', y - 80);
+    });
+    expect(await valueOf(page, /finished length/i)).toBe(before);
   });
 });

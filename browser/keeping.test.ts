@@ -100,3 +100,31 @@ describe('without a network', () => {
     expect(page.complaints).toEqual({ errors: [], strangers: [] });
   });
 });
+
+describe('a photo of cloth', () => {
+  test('comes back with its skirt, whatever a second tab sweeps up meanwhile', async () => {
+    const both = await context();
+    const page = await openTable(both);
+    await goTo(page, 'Cloth');
+    const photo = await page.locator('main figure svg').first().screenshot();
+    await page
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'cloth.png', mimeType: 'image/png', buffer: photo });
+    await page.getByRole('button', { name: 'Take the photo off' }).waitFor();
+    await page.evaluate(() => {
+      location.hash = '#/skirts';
+    });
+    await page.locator('details > summary').first().click();
+    await page.getByRole('button', { name: 'Take it off the line' }).click();
+    await wait(1000);
+    await openTable(both);
+    await wait(500);
+    await page.getByRole('button', { name: 'Bring it back' }).click();
+    await page.locator('a.to').first().click();
+    await goTo(page, 'Cloth');
+    await page.getByRole('button', { name: 'Take the colour from the photo' }).click();
+    await expect
+      .poll(() => page.getByRole('textbox', { name: 'Colour of the cloth' }).inputValue())
+      .toMatch(/^#/);
+  });
+});
