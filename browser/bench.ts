@@ -13,6 +13,7 @@ import { tableApp } from '../server/src/app.ts';
 const budgets = { firstLoad: 200, drag: 16, dragThrottled: 50, warmOpen: 1000 } as const;
 const MOVES = 120;
 const OPENINGS = 7;
+const DRAGS = 3;
 const THROTTLE = 4;
 
 const folder = process.env['TABLE'] ?? fileURLToPath(new URL('../web/dist', import.meta.url));
@@ -21,7 +22,7 @@ const percentile = (values: readonly number[], share: number): number =>
   values.toSorted((a, b) => a - b)[Math.min(values.length - 1, Math.ceil(values.length * share) - 1)] ?? NaN;
 
 const line = (what: string, value: string, budget: string): void => {
-  console.log(`${what.padEnd(58)}${value.padStart(12)}   budget ${budget}`);
+  console.log(`${what.padEnd(76)}${value.padStart(12)}   budget ${budget}`);
 };
 
 /** JavaScript that the browser fetched before the first skirt was seen, each file as gzip makes it. */
@@ -42,6 +43,7 @@ async function firstLoad(browser: Browser, address: string): Promise<number> {
 /** From each move of the pointer to the end of the frame that shows it: script, style, layout and paint. */
 async function drag(page: Page, name: RegExp): Promise<number[]> {
   await page.evaluate(() => {
+    if ('times' in window) return;
     const times: number[] = [];
     Object.assign(window, { times });
     addEventListener(
@@ -115,10 +117,12 @@ for (const [part, handle] of [
     }, part);
     await page.locator('[role=slider]').first().waitFor();
     await session.send('Emulation.setCPUThrottlingRate', { rate });
-    const times = await drag(page, handle);
+    // A neighbour on the machine slows a whole drag: of three the middle one counts, and all are told.
+    const drags: number[] = [];
+    for (let i = 0; i < DRAGS; i++) drags.push(percentile(await drag(page, handle), 0.95));
     line(
-      `drag to redrawn picture, ${part}, ${rate === 1 ? 'unthrottled' : `${String(rate)}× throttled`}, p95 of ${String(times.length)} (median ${percentile(times, 0.5).toFixed(1)})`,
-      `${percentile(times, 0.95).toFixed(1)} ms`,
+      `drag to redrawn picture, ${part}, ${rate === 1 ? 'unthrottled' : `${String(rate)}× throttled`}: p95 (${drags.map((each) => each.toFixed(1)).join(', ')})`,
+      `${percentile(drags, 0.5).toFixed(1)} ms`,
       `${String(rate === 1 ? budgets.drag : budgets.dragThrottled)} ms`,
     );
   }

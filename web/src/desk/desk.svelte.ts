@@ -5,6 +5,7 @@ import {
   usualMark,
   type Language,
   type MeasureSystem,
+  type Mm,
   type Speaker,
 } from '@ribbonwright/engine';
 import { getContext, setContext } from 'svelte';
@@ -43,12 +44,10 @@ export class Desk {
   readonly theme: Theme = $derived.by(() => themes.find((each) => each === this.#table.theme) ?? 'auto');
   /** The skirt that is on the table, or was last. */
   readonly skirt: OpenSkirt;
+  /** By itself, so that the speaker stays the same while a skirt is dragged. */
+  readonly #mark: Mm = $derived.by(() => this.skirt.plan?.request.mark ?? usualMark(this.measure));
   readonly speaker: Speaker = $derived.by(() =>
-    speakerFor({
-      language: this.language,
-      measure: this.measure,
-      mark: this.skirt.plan?.request.mark ?? usualMark(this.measure),
-    }),
+    speakerFor({ language: this.language, measure: this.measure, mark: this.#mark }),
   );
 
   private constructor(keeper: Keeper) {

@@ -1,7 +1,15 @@
+/** Printed hundredths: most numbers of a drawing are such, below a metre, and met again in the next frame of a drag. */
+const printed: { readonly positive: string[]; readonly negative: string[] } = { positive: [], negative: [] };
+const MOST_PRINTED = 100_000;
+
 /** A number with at most four decimals (a ten-thousandth of a millimetre), never `-0`, never an exponent. */
-export const short = (value: number): string =>
-  // Most numbers of a drawing have two decimals already; printing them again costs half of the writing.
-  String((Math.round(value * 100) / 100 === value ? value : Number(value.toFixed(4))) + 0);
+export function short(value: number): string {
+  const hundredths = Math.round(value * 100);
+  const size = Math.abs(hundredths);
+  // Printing is half of the work of writing a drawing.
+  if (hundredths / 100 !== value || size > MOST_PRINTED) return String(Number(value.toFixed(4)) + 0);
+  return ((hundredths < 0 ? printed.negative : printed.positive)[size] ??= String(hundredths / 100 + 0));
+}
 
 const escapes: Readonly<Record<string, string>> = {
   '&': '&amp;',
