@@ -81,6 +81,7 @@ export interface TableWords {
   // Body.
   readonly whoFor: string;
   readonly namePlaceholder: string;
+  readonly isExample: string;
   readonly takeFrom: string;
   readonly chooseSomebody: string;
   readonly keepPerson: string;
@@ -96,6 +97,7 @@ export interface TableWords {
   readonly teachingsHint: string;
   readonly teachingsPrint: string;
   readonly moreMeasures: string;
+  readonly moreLengths: string;
   readonly age: string;
   readonly ageHint: string;
   readonly pace: string;
