@@ -12,6 +12,22 @@ async function keeperWith(store: Store = openMemory()) {
   return { keeper, store, name: () => keeper.all.people['robin']?.name };
 }
 
+/** A store, and how another tab tells of its changes there. */
+function watched() {
+  const listeners: Parameters<Store['watch']>[0][] = [];
+  const store: Store = {
+    ...openMemory(),
+    watch: (listener) => {
+      listeners.push(listener);
+      return () => undefined;
+    },
+  };
+  const tell: Parameters<Store['watch']>[0] = (told) => {
+    for (const listener of listeners) listener(told);
+  };
+  return { store, tell };
+}
+
 describe('what is changed', () => {
   test('is seen at once and kept soon', async () => {
     const { keeper, store, name } = await keeperWith();
@@ -33,19 +49,11 @@ describe('what is changed', () => {
   });
 
   test('in another tab is seen here, under what waits here', async () => {
-    const store = openMemory();
-    const listeners: Parameters<Store['watch']>[0][] = [];
-    const { keeper } = await keeperWith({
-      ...store,
-      watch: (listener) => {
-        listeners.push(listener);
-        return () => undefined;
-      },
-    });
+    const { store, tell } = watched();
+    const { keeper } = await keeperWith(store);
     await keeper.keep();
     keeper.change('people', 'robin', [named('Wren')]);
-    for (const listener of listeners)
-      listener({ kind: 'people', id: 'robin', record: { ...robin, note: 'from the other tab' } });
+    tell({ kind: 'people', id: 'robin', record: { ...robin, note: 'from the other tab' } });
     expect(keeper.all.people['robin']).toMatchObject({ name: 'Wren', note: 'from the other tab' });
   });
 });
@@ -81,19 +89,12 @@ describe('undo', () => {
   });
 
   test('of a change on what another tab took away meanwhile makes no half of a record', async () => {
-    const store = openMemory();
-    const listeners: Parameters<Store['watch']>[0][] = [];
-    const { keeper } = await keeperWith({
-      ...store,
-      watch: (listener) => {
-        listeners.push(listener);
-        return () => undefined;
-      },
-    });
+    const { store, tell } = watched();
+    const { keeper } = await keeperWith(store);
     keeper.change('people', 'robin', [named('Wren')]);
     await keeper.keep();
     await store.change('people', 'robin', [{ path: [], value: undefined }]);
-    for (const listener of listeners) listener({ kind: 'people', id: 'robin', record: null });
+    tell({ kind: 'people', id: 'robin', record: null });
     keeper.undo();
     expect(keeper.all.people).toEqual({});
     await keeper.keep();
