@@ -47,7 +47,7 @@ function trial(request: SkirtRequest): Tried {
   const clothWidth = readFabric(request.cloth).usable;
   const { mark } = request;
   const context = { body, stride: strideNeed(body), clothWidth, clothWeight: request.cloth.weight, mark };
-  const skirt = draftSkirt(context, request.cut, request.waist);
+  const skirt = draftSkirt(context, request);
   return { skirt, cloth: layAll(skirt, request.cloth) };
 }
 

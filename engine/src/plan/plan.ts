@@ -43,7 +43,7 @@ export function planSkirt(request: SkirtRequest): SkirtPlan {
     clothWeight: request.cloth.weight,
     mark: request.mark,
   };
-  const skirt = draftSkirt(context, request.cut, request.waist);
+  const skirt = draftSkirt(context, request);
   const ribbons = composeRibbons(skirt, request.ribbons, request.mark);
   const cloth = layAll(skirt, request.cloth);
   const lines = seamLines(skirt, ribbons, request.sewing.overlocker ? 'overlocker' : 'zigzag');

@@ -4,7 +4,7 @@ import { clothOptions } from '../cloth/index.ts';
 import type { Fields } from '../fields/index.ts';
 import { ribbonOptions } from '../ribbon/index.ts';
 import { sewingOptions } from '../sewing/index.ts';
-import { cutOptions, waistOptions } from '../skirt/index.ts';
+import { cutOptions, extrasOptions, waistOptions } from '../skirt/index.ts';
 import { suppliesOptions } from '../supplies/index.ts';
 import { inches, lengthUnits, mm, type MeasureSystem, type Mm } from '../units/index.ts';
 
@@ -67,6 +67,7 @@ export const requestSchema = (fields: Fields) => {
     body: bodyOptions(fields),
     cut: cutOptions(fields).prefault({}),
     waist: waistOptions(fields).prefault({}),
+    extras: extrasOptions(fields).prefault({}),
     ribbons: ribbonOptions(fields).prefault({}),
     cloth: clothOptions(fields).prefault({}),
     supplies: suppliesOptions(fields).prefault({}),

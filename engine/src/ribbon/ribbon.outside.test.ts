@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { figures } from '../figure/index.ts';
 import { areaOf, lengthOf, sagitta, type Path } from '../geometry/index.ts';
-import { ringShape } from '../skirt/cuts/ringShape.ts';
+import { ringBy } from '../testing/shapes.ts';
 import type { Apex, PanelShape } from '../skirt/index.ts';
 import { mm } from '../units/index.ts';
 import { alongHem } from './across.ts';
@@ -13,7 +13,7 @@ const { length } = figures<'test.width'>();
 /** A panel that is a part of a circle about its apex, long enough for a row at either radius. */
 function circlePart(share: number, waistRadius: number, skirtLength: number): PanelShape & { apex: Apex } {
   const halfSweep = Math.PI * share;
-  const shape = ringShape({
+  const shape = ringBy({
     halfTop: mm(halfSweep * waistRadius),
     halfHem: mm(halfSweep * (waistRadius + skirtLength)),
     length: mm(skirtLength),

@@ -1,16 +1,6 @@
 import { figures } from '../figure/index.ts';
 
 export type SeamFigureCode =
-  | 'seams.side'
-  | 'seams.round'
-  | 'seams.casingRound'
-  | 'seams.edge'
-  | 'seams.edges'
-  | 'seams.ribbonEdge'
-  | 'seams.join'
-  | 'seams.catch'
-  | 'seams.count'
-  | 'seams.rounds'
-  | 'seams.total';
+  'seams.round' | 'seams.edges' | 'seams.ribbonEdge' | 'seams.count' | 'seams.total';
 
 export const figure = figures<SeamFigureCode>();

@@ -1,5 +1,6 @@
 import type { Colour } from '../fields/index.ts';
 import type { Figure } from '../figure/index.ts';
+import type { WorkName } from '../skirt/index.ts';
 import type { Mm } from '../units/index.ts';
 
 /**
@@ -7,11 +8,13 @@ import type { Mm } from '../units/index.ts';
  */
 export type StitchClass = '301' | '304' | '504';
 
-/** Seam classes of ISO 4916: 1 superimposed, 6 edge neatening, 7 a separate item applied. */
-export type SeamClass = 1 | 6 | 7;
+/**
+ * Seam classes of ISO 4916: 1 superimposed, 2 lapped, 5 decorative stitching on one ply, 6 edge neatening, 7 a separate
+ * item applied.
+ */
+export type SeamClass = 1 | 2 | 5 | 6 | 7;
 
-export type SeamName =
-  'side seam' | 'edge finish' | 'ribbon edge' | 'hem' | 'casing' | 'elastic join' | 'elastic catch';
+export type SeamName = WorkName | 'edge finish' | 'ribbon edge' | 'hem';
 
 /** One line of stitching, or several alike. */
 export interface StitchLine {

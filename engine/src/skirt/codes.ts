@@ -9,6 +9,8 @@ export type SkirtFigureCode =
   | 'skirt.hemAllowance'
   | 'skirt.margin'
   | 'skirt.finishedLength'
+  | 'skirt.panelLength'
+  | 'skirt.panelLengthTucked'
   | 'skirt.topQuarter'
   | 'skirt.hemQuarter'
   | 'skirt.hemOfFlare'
@@ -24,6 +26,8 @@ export type SkirtFigureCode =
   | 'skirt.cutLength'
   | 'skirt.bottom'
   | 'skirt.opening'
+  | 'skirt.seamSide'
+  | 'skirt.seamLine'
   | 'skirt.openingSewn'
   | 'skirt.hemRoundSewn'
   | 'skirt.hemRound'
@@ -49,6 +53,11 @@ export type SkirtFigureCode =
   | 'waist.elasticEase'
   | 'waist.turnUnder'
   | 'waist.casing'
+  | 'waist.nothingAbove'
+  | 'waist.casingRound'
+  | 'waist.elasticJoinLine'
+  | 'waist.elasticCatchLine'
+  | 'waist.rounds'
   | 'waist.elasticShare'
   | 'waist.elasticJoin'
   | 'waist.elasticCut'
@@ -87,6 +96,7 @@ export type SkirtNoticeCode =
   | 'skirt.barelyGathered'
   | 'skirt.tooManyWidths'
   | 'waist.elasticOverstretched'
+  | 'waist.needsRound'
   | 'skirt.offGrain';
 
 export const figure = figures<SkirtFigureCode>();

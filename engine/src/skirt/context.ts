@@ -6,8 +6,8 @@ import type { Mm } from '../units/index.ts';
 export const clothWeights = ['light', 'medium', 'heavy'] as const;
 export type ClothWeight = (typeof clothWeights)[number];
 
-/** What a cut knows of the world: the body, its walking room, and the cloth as it will be after its wash. */
-export interface DraftContext {
+/** What is known before anything is drafted: the body, its walking room, and the cloth as it will be after its wash. */
+export interface DraftGiven {
   readonly body: Body;
   readonly stride: Stride;
   /** Width between the selvages after the wash. */
@@ -15,4 +15,10 @@ export interface DraftContext {
   readonly clothWeight: ClothWeight;
   /** Finest mark that will be chalked; marks round up to it. */
   readonly mark: Mm;
+}
+
+/** What a cut knows of the world. */
+export interface DraftContext extends DraftGiven {
+  /** Length of the panels that growth tucks take up; null without tucks. */
+  readonly inTucks: Figure<Mm> | null;
 }

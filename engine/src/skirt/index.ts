@@ -1,13 +1,52 @@
-export { draftSkirt, type Skirt } from './skirt.ts';
-export { clothWeights, type ClothWeight, type DraftContext } from './context.ts';
+export { draftSkirt, type Skirt, type SkirtOptions } from './skirt.ts';
+export { clothWeights, type ClothWeight, type DraftContext, type DraftGiven } from './context.ts';
 export {
   cutOptions,
   type CutKind,
   type CutOptions,
   type Draft,
   type Hang,
+  type Marking,
   type Marks,
+  type Overlap,
 } from './cuts/index.ts';
-export { waistOptions, type WaistOptions, type WaistPlan } from './waists/index.ts';
-export type { Apex, EdgeName, Ordinate, Panel, PanelEdge, PanelName, Panels, PanelShape } from './panel.ts';
+export {
+  waistOptions,
+  type Closure,
+  type Cord,
+  type TakenUp,
+  type WaistBuild,
+  type WaistElastic,
+  type WaistKind,
+  type WaistOptions,
+  type WaistPlan,
+} from './waists/index.ts';
+export {
+  extrasOptions,
+  type Extras,
+  type ExtrasOptions,
+  type GrowthTucks,
+  type Lining,
+  type Pockets,
+  type Slits,
+} from './extras/index.ts';
+export type {
+  Apex,
+  Around,
+  EdgeName,
+  Notch,
+  NotchUse,
+  Ordinate,
+  Panel,
+  PanelEdge,
+  PanelName,
+  Panels,
+  PanelShape,
+  Part,
+  PartCloth,
+  PartName,
+  PieceShape,
+  Round,
+} from './panel.ts';
+export type { Work, WorkName } from './works.ts';
 export type { SkirtFigureCode, SkirtNoticeCode } from './codes.ts';

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { draftOf } from '../testing/drafts.ts';
 import { arc, chordWithin, lengthOf, point, type Path } from '../geometry/index.ts';
 import { inches, mm, radians } from '../units/index.ts';
-import { ringShape } from './cuts/ringShape.ts';
+import { ringBy } from '../testing/shapes.ts';
 import { straightSideExcess } from './cuts/straightShape.ts';
 import type { PanelShape } from './panel.ts';
 
@@ -32,7 +32,7 @@ const circlePart = (share: number, hem: number, casing: number): PanelShape => {
   const halfSweep = (Math.PI * share) / 2;
   const r = 300;
   const length = 700;
-  return ringShape({
+  return ringBy({
     halfTop: mm(halfSweep * r),
     halfHem: mm(halfSweep * (r + length)),
     length: mm(length),

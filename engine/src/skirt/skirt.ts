@@ -2,30 +2,51 @@ import type { Notice } from '../figure/index.ts';
 import { lengthOf } from '../geometry/index.ts';
 import { mm } from '../units/index.ts';
 import { figure } from './codes.ts';
-import type { DraftContext } from './context.ts';
+import type { DraftContext, DraftGiven } from './context.ts';
 import { cutOf, type CutOptions, type Draft } from './cuts/index.ts';
 import { goesOn } from './goesOn.ts';
-import type { EdgeName } from './panel.ts';
+import { extrasOf, planExtras, takenInTucks, type Extras, type ExtrasOptions } from './extras/index.ts';
+import type { EdgeName, Round } from './panel.ts';
 import { canWalk } from './walks.ts';
 import { waistOf, type WaistOptions, type WaistPlan } from './waists/index.ts';
 
-/** A drafted skirt: its panels, its waist, and what was found while drafting. */
+/** A drafted skirt: its panels, its waist, its extras, and what was found while drafting. */
 export interface Skirt extends Draft {
   readonly waist: WaistPlan;
+  readonly extras: Extras;
 }
 
-/** Drafts a skirt. Never throws: what can't be met is among its notices. */
-export function draftSkirt(context: DraftContext, cut: CutOptions, waist: WaistOptions): Skirt {
-  const dress = waistOf(waist);
-  const draft = asSewn(cutOf(cut).draft(context, cut, dress.topAllowance(waist)));
-  const plan = dress.plan(context, waist, draft.opening);
+/** What is chosen of a skirt. */
+export interface SkirtOptions {
+  readonly cut: CutOptions;
+  readonly waist: WaistOptions;
+  readonly extras: ExtrasOptions;
+}
+
+/** Drafts a skirt. Never throws: what can't be met is among its notices. Parts and works are those of all it is made of. */
+export function draftSkirt(given: DraftGiven, chosen: SkirtOptions): Skirt {
+  const context: DraftContext = { ...given, inTucks: takenInTucks(given, chosen.extras) };
+  const dress = waistOf(chosen.waist);
+  const top = dress.top(context, chosen.waist);
+  const draft = asSewn(cutOf(chosen.cut).draft(context, chosen.cut, top));
+  const waist = dress.plan(context, chosen.waist, draft);
+  const extras = planExtras(context, chosen.extras, draft, waist);
+  const more = extrasOf(extras);
   const notices: Notice[] = [
     ...draft.notices,
-    ...goesOn(context.body, draft.opening),
-    ...canWalk(context, draft),
-    ...plan.notices,
+    ...(top.opens || draft.overlap ? [] : goesOn(context.body, draft.opening)),
+    ...canWalk(context, draft, extras.slits),
+    ...waist.notices,
+    ...more.flatMap((each) => each.notices),
   ];
-  return { ...draft, waist: plan, notices };
+  return {
+    ...draft,
+    waist,
+    extras,
+    parts: [...draft.parts, ...waist.parts, ...more.flatMap(({ parts }) => parts)],
+    works: [...draft.works, ...waist.works, ...more.flatMap(({ works }) => works)],
+    notices,
+  };
 }
 
 /** Hand arithmetic takes the seam level; on a steep side the stitching takes more. Below this nobody sees it. */
@@ -33,13 +54,14 @@ const UNSEEN = 0.5;
 
 /** The rounds at top and hem are those of hand arithmetic, and those of the stitching where the two differ. */
 function asSewn(draft: Draft): Draft {
-  const sewn = (name: EdgeName): number =>
-    draft.panels.reduce(
+  const sewn = (name: EdgeName, { panels }: Round): number =>
+    panels.reduce(
       (sum, { shape }) => sum + lengthOf(shape.edges.find((edge) => edge.name === name)?.finished ?? []),
       0,
     );
-  const top = sewn('waist');
-  const hem = sewn('hem');
+  const { rounds } = draft;
+  const top = sewn('waist', rounds[0]);
+  const hem = sewn('hem', rounds.at(-1) ?? rounds[0]);
   // Seams deeper than the panel is wide leave nothing to measure; that it does not go on is told anyhow.
   if (top <= 0 || hem <= 0) return draft;
   return {

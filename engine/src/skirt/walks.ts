@@ -4,12 +4,13 @@ import { mm, roundTo, type Mm } from '../units/index.ts';
 import { caution, figure, problem } from './codes.ts';
 import type { DraftContext } from './context.ts';
 import type { Draft } from './cuts/index.ts';
+import type { Slits } from './extras/index.ts';
 
 /**
  * A hem below the bare step can't be walked in; below the everyday figure it can, but not up stairs. Either way
  * the wider hem, the shorter skirt and the slit that would do are worked out from the same curve.
  */
-export function canWalk(context: DraftContext, draft: Draft): Notice[] {
+export function canWalk(context: DraftContext, draft: Draft, slits: Slits | null): Notice[] {
   const { stride, body } = context;
   const { hemRound } = draft;
   const { bare, everyday } = stride;
@@ -21,7 +22,9 @@ export function canWalk(context: DraftContext, draft: Draft): Notice[] {
   const hem = hemRound;
   const needed = isProblem ? bare : everyday;
   const level = levelWhereEnough(walker, hemRound, 'everyday');
-  const slit = slitHeight(context, walker, draft, body.hemHeight);
+  const slit = slitNeeded(context, walker, draft, body.hemHeight);
+  // A slit that reaches high enough is the answer; a wrap opens as far as the step asks.
+  if (draft.overlap || (slits && slit && slits.height.value >= slit.value)) return [];
   // Where no level of the leg is narrow enough for this hem, only a wider one helps.
   if (!level || !slit)
     return [
@@ -53,7 +56,7 @@ function shorterBy({ mark }: DraftContext, level: Figure<Mm>, hemHeight: Figure<
 const HALVINGS = 18;
 
 /** A slit ends where what is left closed above it is wide enough; above its end the skirt narrows with its flare. */
-function slitHeight(
+export function slitNeeded(
   { mark }: DraftContext,
   walker: Walker,
   draft: Draft,

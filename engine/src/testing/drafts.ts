@@ -2,14 +2,14 @@ import fc from 'fast-check';
 import { readBody, strideNeed } from '../body/index.ts';
 import { readFabric } from '../cloth/index.ts';
 import type { SkirtRequest } from '../request/index.ts';
-import { draftSkirt, type DraftContext, type Skirt } from '../skirt/index.ts';
+import { draftSkirt, type DraftGiven, type Skirt } from '../skirt/index.ts';
 import { requestOf, type RawRequest } from './requests.ts';
 import { runs } from './runs.ts';
 
 export interface Drafted {
   readonly raw: RawRequest;
   readonly request: SkirtRequest;
-  readonly context: DraftContext;
+  readonly context: DraftGiven;
   readonly skirt: Skirt;
 }
 
@@ -17,14 +17,14 @@ export interface Drafted {
 export function draftOf(raw: RawRequest = {}): Drafted {
   const request = requestOf(raw);
   const body = readBody(request.body);
-  const context: DraftContext = {
+  const context: DraftGiven = {
     body,
     stride: strideNeed(body),
     clothWidth: readFabric(request.cloth).usable,
     clothWeight: request.cloth.weight,
     mark: request.mark,
   };
-  return { raw, request, context, skirt: draftSkirt(context, request.cut, request.waist) };
+  return { raw, request, context, skirt: draftSkirt(context, request) };
 }
 
 /** Codes of the notices, in their order. */

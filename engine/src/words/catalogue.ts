@@ -7,7 +7,15 @@ import type { RequestErrorCode } from '../request/index.ts';
 import type { RibbonFigureCode, RibbonNoticeCode } from '../ribbon/index.ts';
 import type { SeamFigureCode, StitchClass } from '../seams/index.ts';
 import type { Caution, SentenceCode, SewingFigureCode, Station, StepId } from '../sewing/index.ts';
-import type { ClothWeight, CutKind, PanelName, SkirtFigureCode, SkirtNoticeCode } from '../skirt/index.ts';
+import type {
+  ClothWeight,
+  CutKind,
+  PanelName,
+  PartName,
+  SkirtFigureCode,
+  SkirtNoticeCode,
+  WaistKind,
+} from '../skirt/index.ts';
 import type { Advice, Item, SuppliesFigureCode, SuppliesNoticeCode } from '../supplies/index.ts';
 import type { NumberWords } from '../units/index.ts';
 import type { CommandWords } from './command.ts';
@@ -46,8 +54,13 @@ export interface Catalogue {
   readonly levels: Readonly<Record<NoticeLevel, string>>;
   readonly stages: Readonly<Record<Stage, string>>;
   readonly cuts: Readonly<Record<CutKind, string>>;
+  /** One plain sentence for each: what it is, what it asks of her hands, what cloth it eats. */
+  readonly cutsAbout: Readonly<Record<CutKind, string>>;
+  readonly waists: Readonly<Record<WaistKind, string>>;
+  readonly waistsAbout: Readonly<Record<WaistKind, string>>;
   readonly weights: Readonly<Record<ClothWeight, string>>;
   readonly panels: Readonly<Record<PanelName | 'round', string>>;
+  readonly parts: Readonly<Record<PartName, string>>;
   readonly lays: Readonly<Record<LayKind, string>>;
   readonly tableEdges: Readonly<Record<TableEdge, string>>;
   readonly colours: Readonly<Record<PresetColour, string>>;

@@ -4,6 +4,7 @@ import type { Figure } from '../../figure/index.ts';
 import { inches, mm, roundTo, type Mm } from '../../units/index.ts';
 import { figure } from '../codes.ts';
 import type { DraftContext } from '../context.ts';
+import type { TopNeed } from '../top.ts';
 
 const seam = { least: mm(3), most: mm(60) };
 
@@ -25,16 +26,35 @@ export const adultHemFloor = (fields: Fields) =>
 
 export const LAYERS = figure.count(4, 'skirt.layers');
 
-/** Finished length at a mark that can be chalked: all that follows is computed from it. */
-export function finishedLength(context: DraftContext): Figure<Mm> {
+export interface Lengths {
+  /** From the top of the waist to the hem, at a mark that can be chalked: all that follows is computed from it. */
+  readonly finished: Figure<Mm>;
+  /** Of the panels, top line to hem. */
+  readonly panel: Figure<Mm>;
+}
+
+/** The finished length as asked, and what of it the panels are: less what the waist stands above them, and what is kept in tucks. */
+export function lengthsOf(context: DraftContext, top: TopNeed): Lengths {
   const asked = context.body.waistToHem;
-  return figure.length(
+  const finished = figure.length(
     roundTo(asked.value, context.mark, 'nearest'),
     'skirt.finishedLength',
     { asked },
     { exact: asked.value },
   );
+  const { above } = top;
+  const tucks = context.inTucks;
+  if (above.value === 0 && !tucks) return { finished, panel: finished };
+  const kept = tucks?.value ?? 0;
+  const value = mm(Math.max(LEAST_PANEL, finished.value - above.value + kept));
+  const panel = tucks
+    ? figure.length(value, 'skirt.panelLengthTucked', { finished, above, tucks })
+    : figure.length(value, 'skirt.panelLength', { finished, above });
+  return { finished, panel };
 }
+
+/** A panel is not less than this, however high the waist stands on a doll's skirt. */
+const LEAST_PANEL = 10;
 
 /** Length to cut = finished + casing + hem + straightening margin. */
 export function cutLength(

@@ -3,9 +3,14 @@ import type { Fields } from '../../fields/index.ts';
 import type { Figure, Notice } from '../../figure/index.ts';
 import type { Mm } from '../../units/index.ts';
 import type { DraftContext } from '../context.ts';
-import type { Ordinate, Panels } from '../panel.ts';
+import type { Ordinate, Panels, Part, Rounds } from '../panel.ts';
+import type { TopNeed } from '../top.ts';
+import type { Work } from '../works.ts';
 
-/** The marks a maker chalks; quarters are at the double fold, or where a gathered edge is quartered. */
+/**
+ * The marks of a panel that is chalked at the fold: quarters are at the double fold, or where a gathered edge is
+ * quartered. Of panels that are marked piece by piece they are a quarter of the whole round.
+ */
 export interface Marks {
   readonly waistQuarter: Figure<Mm>;
   readonly hemQuarter: Figure<Mm>;
@@ -18,7 +23,7 @@ export interface Marks {
   readonly hemEnd: Figure<Mm>;
 }
 
-/** How the hem hangs. */
+/** How the hem hangs. Of a skirt with unlike panels, what is said of a curve is said of its first panel. */
 export interface Hang {
   readonly shape: 'straight' | 'curved';
   /** How much longer the side is than the centre where the hem is straight. */
@@ -33,25 +38,50 @@ export interface Hang {
   readonly mustHang: boolean;
 }
 
+/**
+ * How a maker puts the panels on the cloth: along their centre fold; as straight lengths of the cloth's width, cut or
+ * torn across; each piece by its own measures on cloth folded once or not at all; or swung about a corner.
+ */
+export type Marking = 'at the fold' | 'straight widths' | 'by piece' | 'swung';
+
+/** A skirt that does not close into a round: it goes round the body and over itself. */
+export interface Overlap {
+  /** How far its ends lie over one another at the waist. */
+  readonly width: Figure<Mm>;
+  /** Depth of the turned edges that show. */
+  readonly facing: Figure<Mm>;
+  readonly closes: 'ties' | 'buttons';
+}
+
 /** What a cut hands on: panels and what is known of them. */
 export interface Draft {
   readonly kind: string;
-  /** How its panels are marked: along their centre fold, or as straight widths cut or torn across. */
-  readonly marking: 'at the fold' | 'straight widths';
+  readonly marking: Marking;
+  /** From the top down. */
+  readonly rounds: Rounds;
+  /** The panels of all rounds. */
   readonly panels: Panels;
   readonly marks: Marks;
   readonly hang: Hang;
-  /** Seams that join panels into a round. */
+  /** Seams that close the lowest round. */
   readonly sideSeams: number;
   readonly sideSeamAllowance: Figure<Mm>;
   readonly hemAllowance: Figure<Mm>;
   readonly hemTurnUnder: Mm;
   readonly margin: Figure<Mm>;
+  /** From the top of the waist to the hem. */
   readonly finishedLength: Figure<Mm>;
+  /** Of the panels, all rounds together: less than the finished length by what the waist stands above them. */
+  readonly panelLength: Figure<Mm>;
   /** Round at the top, seam to seam. */
   readonly opening: Figure<Mm>;
   /** Round at the finished hem, seam to seam. */
   readonly hemRound: Figure<Mm>;
+  readonly overlap: Overlap | null;
+  /** Seams and edges of the panels; the hem round is sewn besides. */
+  readonly works: readonly Work[];
+  /** Pieces of the cut's own that are not panels: ties, facings. */
+  readonly parts: readonly Part[];
   readonly notices: readonly Notice[];
 }
 
@@ -60,6 +90,6 @@ export interface Cut<Options extends { readonly kind: string }> {
   readonly kind: Options['kind'];
   /** Schema of its options with every default. */
   readonly options: (fields: Fields) => z.ZodObject & z.ZodType<Options>;
-  /** `topAllowance` is the cloth that the waist needs above the top fold. */
-  readonly draft: (context: DraftContext, options: Options, topAllowance: Figure<Mm>) => Draft;
+  /** `top` is what the waist asks of the panels. */
+  readonly draft: (context: DraftContext, options: Options, top: TopNeed) => Draft;
 }

@@ -2,7 +2,7 @@ import { offsetOutline, type Path } from '../../geometry/index.ts';
 import { mm, type Mm } from '../../units/index.ts';
 import type { PanelEdge } from '../panel.ts';
 
-/** A panel between its two folds, raw side to raw side; the four edges run clockwise. */
+/** A panel between its top line and its hem line, raw side to raw side; the four edges run clockwise. */
 export interface BetweenFolds {
   readonly waist: Path;
   readonly right: Path;
@@ -10,28 +10,35 @@ export interface BetweenFolds {
   readonly left: Path;
 }
 
-export interface Allowances {
-  readonly topAllowance: Mm;
-  readonly hemAllowance: Mm;
-  readonly sideSeam: Mm;
+/** Cloth beyond one finished edge, and whether it is turned along it or sewn in a seam. */
+export interface Beyond {
+  readonly depth: Mm;
+  readonly turned: boolean;
 }
 
-/** The finished edges: turned edges lie on their folds, seams their allowance inside the raw side. */
-export function finishedEdges(
-  raw: BetweenFolds,
-  { topAllowance, hemAllowance, sideSeam }: Allowances,
-): PanelEdge[] {
-  const inside = mm(-sideSeam);
-  const [waist = [], right = [], hem = [], left = []] = offsetOutline([
+export interface Allowances {
+  readonly top: Beyond;
+  readonly hem: Beyond;
+  readonly left: Beyond;
+  readonly right: Beyond;
+}
+
+export const sewn = (depth: Mm): Beyond => ({ depth, turned: false });
+export const turned = (depth: Mm): Beyond => ({ depth, turned: true });
+
+/** The finished edges: top and hem lie on their lines, sides their allowance inside the raw side. */
+export function finishedEdges(raw: BetweenFolds, { top, hem, left, right }: Allowances): PanelEdge[] {
+  const paths = offsetOutline([
     { path: raw.waist, distance: mm(0) },
-    { path: raw.right, distance: inside },
+    { path: raw.right, distance: mm(-right.depth) },
     { path: raw.hem, distance: mm(0) },
-    { path: raw.left, distance: inside },
+    { path: raw.left, distance: mm(-left.depth) },
   ]);
-  return [
-    { name: 'waist', finished: waist, allowance: topAllowance, turned: true },
-    { name: 'right', finished: right, allowance: sideSeam, turned: false },
-    { name: 'hem', finished: hem, allowance: hemAllowance, turned: true },
-    { name: 'left', finished: left, allowance: sideSeam, turned: false },
-  ];
+  const edge = (name: PanelEdge['name'], i: number, beyond: Beyond): PanelEdge => ({
+    name,
+    finished: paths[i] ?? [],
+    allowance: beyond.depth,
+    turned: beyond.turned,
+  });
+  return [edge('waist', 0, top), edge('right', 1, right), edge('hem', 2, hem), edge('left', 3, left)];
 }

@@ -4,11 +4,16 @@ import type { Figure, Notice } from '../../figure/index.ts';
 import { longest, mm, roundTo, type Mm } from '../../units/index.ts';
 import { caution, figure, type SkirtFigureCode } from '../codes.ts';
 import type { DraftContext } from '../context.ts';
-import type { Panels, PanelShape } from '../panel.ts';
-import { adultHemFloor, commonOptions, cutLength, finishedLength, LAYERS, roundOf } from './common.ts';
+import type { Around, Panels, PanelShape } from '../panel.ts';
+import type { TopNeed } from '../top.ts';
+import { work } from '../works.ts';
+import { adultHemFloor, commonOptions, cutLength, LAYERS, lengthsOf, roundOf } from './common.ts';
 import type { Cut, Marks } from './cut.ts';
+import { sewn, turned } from './edges.ts';
 import { flatHang, levelHang } from './hang.ts';
-import { ringShape } from './ringShape.ts';
+import { riseOf } from './riseOf.ts';
+import { oneRound, seamSide } from './round.ts';
+import { ringOf, ringShape } from './ringShape.ts';
 import { straightShape, straightSideExcess } from './straightShape.ts';
 
 const options = (fields: Fields) =>
@@ -39,38 +44,56 @@ const WIDEST_SWEEP = Math.PI / 2;
 export const flared: Cut<FlaredOptions> = {
   kind: 'flared',
   options,
-  draft(context, chosen, topAllowance) {
+  draft(context, chosen, need) {
     const { mark } = context;
-    const length = finishedLength(context);
+    const { finished, panel: length } = lengthsOf(context, need);
     const hem = figure.length(chosen.hem, 'skirt.hemAllowance');
     const margin = figure.length(chosen.margin, 'skirt.margin');
     const seam = figure.length(chosen.sideSeam, 'skirt.sideSeam');
     const top = topQuarter(context, chosen);
     const { quarter, notices } = hemQuarter(context, chosen, top, seam, length);
-    const cut = cutLength(length, topAllowance, hem, margin, mark);
-    const measures = {
-      halfTop: top.value,
-      halfHem: quarter.value,
-      length: length.value,
-      topAllowance: topAllowance.value,
-      hemAllowance: hem.value,
-      // What rounding up added to the cut length is margin too.
-      margin: mm(cut.value - length.value - topAllowance.value - hem.value),
-      sideSeam: seam.value,
-    };
+    const cut = cutLength(length, need.allowance, hem, margin, mark);
     const flare = figure.length(mm(quarter.value - top.value), 'skirt.flareAtFold', { hem: quarter, top });
     const excess = straightSideExcess(length.value, flare.value);
     const curved =
       flare.value > 0 &&
       (chosen.hemline === 'level' || (chosen.hemline === 'auto' && excess > chosen.levelTolerance));
-    const shape = curved ? ringShape(measures) : straightShape(measures);
-    const hang = curved
-      ? levelHang({ context, measures, length, top, hem: quarter, flare, topAllowance, hemAllowance: hem })
+    const side = sewn(seam.value);
+    const allowances = {
+      top: { depth: need.allowance.value, turned: need.turned },
+      hem: turned(hem.value),
+      left: side,
+      right: side,
+      length: length.value,
+      // What rounding up added to the cut length is margin too.
+      margin: mm(cut.value - length.value - need.allowance.value - hem.value),
+    };
+    const ring = ringOf(top.value, quarter.value, length.value);
+    const shapeFor = (around: Around): PanelShape => {
+      const rise = riseOf(context, around);
+      return curved
+        ? ringShape({ ...allowances, ...ring, rise })
+        : straightShape({ ...allowances, halfTop: top.value, halfHem: quarter.value, rise });
+    };
+    const apex = figure.length(ring.radius, 'skirt.apexRadius', { top, hem: quarter, length });
+    const hung = curved
+      ? levelHang({
+          context,
+          apex,
+          halfSweep: ring.halfSweep,
+          length,
+          insteadOf: { flare },
+          top: need,
+          hemAllowance: hem,
+        })
       : flatHang({ length, flare, tolerance: chosen.levelTolerance, asked: chosen.hemline === 'straight' });
+    const panels = frontAndBack(shapeFor);
+    const opening = roundOf('skirt.opening', top, seam, 2);
+    const hemRound = roundOf('skirt.hemRound', quarter, seam, 2);
     return {
       kind: flared.kind,
       marking: 'at the fold',
-      panels: frontAndBack(shape),
+      ...oneRound(panels, { length, top: opening, bottom: hemRound, seams: 2 }),
       marks: marksOf({
         context,
         top,
@@ -78,29 +101,38 @@ export const flared: Cut<FlaredOptions> = {
         cut,
         flare,
         length,
-        casing: topAllowance,
+        need,
         hemAllowance: hem,
         curved,
-        rise: hang.hang.extraDepth,
+        rise: hung.hang.extraDepth,
       }),
-      hang: hang.hang,
-      sideSeams: 2,
+      hang: hung.hang,
       sideSeamAllowance: seam,
       hemAllowance: hem,
       hemTurnUnder: mm(Math.min(chosen.hemTurnUnder, chosen.hem / 2)),
       margin,
-      finishedLength: length,
-      opening: roundOf('skirt.opening', top, seam, 2),
-      hemRound: roundOf('skirt.hemRound', quarter, seam, 2),
-      notices: [...notices, ...hang.notices],
+      finishedLength: finished,
+      panelLength: length,
+      opening,
+      hemRound,
+      overlap: null,
+      works: [work('side seam', seamSide(panels[0].shape, need.allowance, hem), 2)],
+      parts: [],
+      notices: [...notices, ...hung.notices],
     };
   },
 };
 
-const frontAndBack = (shape: PanelShape): Panels => [
-  { name: 'front', number: 1, shape },
-  { name: 'back', number: 1, shape },
-];
+const frontAndBack = (shapeFor: (around: Around) => PanelShape): Panels => {
+  const [front, back] = [
+    { from: -0.25, to: 0.25 },
+    { from: 0.25, to: 0.75 },
+  ] as const;
+  return [
+    { name: 'front', number: 1, shape: shapeFor(front), around: front },
+    { name: 'back', number: 1, shape: shapeFor(back), around: back },
+  ];
+};
 
 function topQuarter(context: DraftContext, chosen: FlaredOptions): Figure<Mm> {
   const girth = context.body.widest;
@@ -184,7 +216,7 @@ interface MarksInput {
   readonly cut: Figure<Mm>;
   readonly flare: Figure<Mm>;
   readonly length: Figure<Mm>;
-  readonly casing: Figure<Mm>;
+  readonly need: TopNeed;
   readonly hemAllowance: Figure<Mm>;
   readonly curved: boolean;
   readonly rise: Figure<Mm>;
@@ -195,7 +227,7 @@ interface MarksInput {
  * the sides are radii and simply run on: the raw edge is narrower at the top and wider at the hem.
  */
 function marksOf(input: MarksInput): Marks {
-  const { context, top, hem, cut, flare, length, casing, hemAllowance, curved, rise } = input;
+  const { context, top, hem, cut, flare, length, need, hemAllowance, curved, rise } = input;
   const end = (
     code: 'skirt.widerEnd' | 'skirt.narrowerEnd',
     quarter: Figure<Mm>,
@@ -215,7 +247,8 @@ function marksOf(input: MarksInput): Marks {
     hemQuarter: hem,
     cutLength: cut,
     bottom: curved ? figure.length(mm(cut.value + rise.value), 'skirt.bottom', { cut, rise }) : cut,
-    casingEnd: end(curved ? 'skirt.narrowerEnd' : 'skirt.widerEnd', top, casing),
+    // Above a seam the side runs on; above a fold of a straight panel it is mirrored.
+    casingEnd: end(curved || !need.turned ? 'skirt.narrowerEnd' : 'skirt.widerEnd', top, need.allowance),
     hemEnd: end(curved ? 'skirt.widerEnd' : 'skirt.narrowerEnd', hem, hemAllowance),
   };
 }

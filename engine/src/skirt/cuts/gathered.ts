@@ -5,10 +5,14 @@ import { longest, mm, roundTo, stepsIn, type Mm } from '../../units/index.ts';
 import { caution, figure } from '../codes.ts';
 import type { DraftContext } from '../context.ts';
 import { hipNeed } from '../goesOn.ts';
-import type { Panel, Panels, PanelShape } from '../panel.ts';
-import { adultHemFloor, commonOptions, cutLength, finishedLength, LAYERS, roundOf } from './common.ts';
+import type { Around, Panel, Panels, PanelShape } from '../panel.ts';
+import { work } from '../works.ts';
+import { adultHemFloor, commonOptions, cutLength, LAYERS, lengthsOf, roundOf } from './common.ts';
 import type { Cut } from './cut.ts';
+import { sewn, turned } from './edges.ts';
 import { flatHang } from './hang.ts';
+import { riseOf } from './riseOf.ts';
+import { aroundInTurn, oneRound, seamSide } from './round.ts';
 import { straightShape } from './straightShape.ts';
 
 /** More widths than this is a tent; it bounds what a slip of the pen can ask for. */
@@ -33,32 +37,39 @@ export type GatheredOptions = z.infer<ReturnType<typeof options>>;
 export const gathered: Cut<GatheredOptions> = {
   kind: 'gathered',
   options,
-  draft(context, chosen, topAllowance) {
-    const length = finishedLength(context);
+  draft(context, chosen, need) {
+    const { finished, panel: length } = lengthsOf(context, need);
     const hem = figure.length(chosen.hem, 'skirt.hemAllowance');
     const margin = figure.length(chosen.margin, 'skirt.margin');
     const seam = figure.length(chosen.sideSeam, 'skirt.sideSeam');
     const round = roundNeeded(context, chosen);
     const { widths, notices } = widthsFor(context, chosen, round, seam);
     const quarter = quarterOf(context, chosen, round, widths, seam);
-    const cut = cutLength(length, topAllowance, hem, margin, context.mark);
+    const cut = cutLength(length, need.allowance, hem, margin, context.mark);
     const half = mm((2 * quarter.value) / widths.value);
-    const shape = straightShape({
-      halfTop: half,
-      halfHem: half,
-      length: length.value,
-      topAllowance: topAllowance.value,
-      hemAllowance: hem.value,
-      margin: mm(cut.value - length.value - topAllowance.value - hem.value),
-      sideSeam: seam.value,
-    });
+    const side = sewn(seam.value);
+    const shapeFor = (around: Around): PanelShape =>
+      straightShape({
+        halfTop: half,
+        halfHem: half,
+        length: length.value,
+        top: { depth: need.allowance.value, turned: need.turned },
+        hem: turned(hem.value),
+        left: side,
+        right: side,
+        margin: mm(cut.value - length.value - need.allowance.value - hem.value),
+        rise: riseOf(context, around),
+      });
     const seams = widths.value;
+    const panels = panelsOf(shapeFor, widths.value);
     const flare = figure.length(mm(0), 'skirt.flareAtFold', { hem: quarter, top: quarter });
     const hang = flatHang({ length, flare, tolerance: mm(0), asked: false });
+    const opening = roundOf('skirt.opening', quarter, seam, seams);
+    const hemRound = roundOf('skirt.hemRound', quarter, seam, seams);
     return {
       kind: gathered.kind,
       marking: 'straight widths',
-      panels: panelsOf(shape, widths.value),
+      ...oneRound(panels, { length, top: opening, bottom: hemRound, seams }),
       marks: {
         waistQuarter: quarter,
         hemQuarter: quarter,
@@ -68,14 +79,17 @@ export const gathered: Cut<GatheredOptions> = {
         hemEnd: quarter,
       },
       hang: hang.hang,
-      sideSeams: seams,
       sideSeamAllowance: seam,
       hemAllowance: hem,
       hemTurnUnder: mm(Math.min(chosen.hemTurnUnder, chosen.hem / 2)),
       margin,
-      finishedLength: length,
-      opening: roundOf('skirt.opening', quarter, seam, seams),
-      hemRound: roundOf('skirt.hemRound', quarter, seam, seams),
+      finishedLength: finished,
+      panelLength: length,
+      opening,
+      hemRound,
+      overlap: null,
+      works: [work('side seam', seamSide(panels[0].shape, need.allowance, hem), seams)],
+      parts: [],
       notices,
     };
   },
@@ -160,12 +174,14 @@ function quarterOf(
   );
 }
 
-function panelsOf(shape: PanelShape, widths: number): Panels {
-  if (widths === 2)
-    return [
-      { name: 'front', number: 1, shape },
-      { name: 'back', number: 1, shape },
-    ];
-  const width = (number: number): Panel => ({ name: 'width', number, shape });
-  return [width(1), ...Array.from({ length: widths - 1 }, (_, i) => width(i + 2))];
+function panelsOf(shapeFor: (around: Around) => PanelShape, widths: number): Panels {
+  const [first, ...rest] = aroundInTurn(widths);
+  const panel = (around: Around, i: number): Panel => ({
+    ...(widths === 2
+      ? ({ name: i === 0 ? 'front' : 'back', number: 1 } as const)
+      : ({ name: 'width', number: i + 1 } as const)),
+    shape: shapeFor(around),
+    around,
+  });
+  return [panel(first, 0), ...rest.map((around, i) => panel(around, i + 1))];
 }

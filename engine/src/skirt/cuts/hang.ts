@@ -5,8 +5,9 @@ import { caution, figure } from '../codes.ts';
 import type { DraftContext } from '../context.ts';
 import type { Ordinate } from '../panel.ts';
 import { DOT_SPACING, OFF_GRAIN } from './common.ts';
+import type { TopNeed } from '../top.ts';
 import type { Hang } from './cut.ts';
-import { waistRadius, type RingShape } from './ringShape.ts';
+
 import { straightSideExcess } from './straightShape.ts';
 
 interface Hung {
@@ -52,29 +53,34 @@ export function flatHang(s: {
 /** A hem curved about one apex, with the values to chalk it and what its turned edges will do. */
 export function levelHang(s: {
   readonly context: DraftContext;
-  readonly measures: RingShape;
+  /** Radius of the top line, with its working. */
+  readonly apex: Figure<Mm>;
+  readonly halfSweep: number;
   readonly length: Figure<Mm>;
-  readonly top: Figure<Mm>;
-  readonly hem: Figure<Mm>;
-  readonly flare: Figure<Mm>;
-  readonly topAllowance: Figure<Mm>;
+  /** What a straight hem would have done, where one could have been cut: told as the reason for the curve. */
+  readonly insteadOf: { readonly flare: Figure<Mm> } | null;
+  readonly top: TopNeed;
   readonly hemAllowance: Figure<Mm>;
 }): Hung {
-  const r = waistRadius(s.measures.halfTop, s.measures.halfHem, s.measures.length);
-  const apex = figure.length(r, 'skirt.apexRadius', { top: s.top, hem: s.hem, length: s.length });
-  const hemRadius = figure.length(mm(r + s.length.value), 'skirt.hemRadius', { apex, length: s.length });
-  const halfSweep = s.measures.halfTop / r;
-  const rawTop = Math.max(0, r - s.topAllowance.value);
-  const extraDepth = figure.length(mm(rawTop * (1 - Math.cos(halfSweep))), 'skirt.extraDepth', {
+  const { apex, halfSweep } = s;
+  const hemRadius = figure.length(mm(apex.value + s.length.value), 'skirt.hemRadius', {
     apex,
-    casing: s.topAllowance,
+    length: s.length,
   });
+  const rawTop = Math.max(0, apex.value - s.top.allowance.value);
+  const extraDepth = figure.length(
+    mm(rawTop * (1 - Math.cos(Math.min(halfSweep, Math.PI)))),
+    'skirt.extraDepth',
+    {
+      apex,
+      casing: s.top.allowance,
+    },
+  );
   const notices: Notice[] = [
-    caution('skirt.curvedHem', {
-      sideExcess: excessOf(s.length, s.flare),
-      extraDepth,
-    }),
-    ...turnedEdges(apex, hemRadius, s.topAllowance, s.hemAllowance),
+    ...(s.insteadOf
+      ? [caution('skirt.curvedHem', { sideExcess: excessOf(s.length, s.insteadOf.flare), extraDepth })]
+      : []),
+    ...turnedEdges(apex, hemRadius, s.top, s.hemAllowance),
   ];
   const dots = (radius: Figure<Mm>, half: number) => chalkDots(radius, half, s.context.mark);
   return finish(
@@ -114,11 +120,12 @@ function chalkDots(radius: Figure<Mm>, halfSweep: number, mark: Mm): Ordinate[] 
 }
 
 /** A hem turned up on an arc has 2·h·θ too much where it lands, a casing 2·d·θ too little. */
-function turnedEdges(apex: Figure<Mm>, hemRadius: Figure<Mm>, casing: Figure<Mm>, hem: Figure<Mm>): Notice[] {
+function turnedEdges(apex: Figure<Mm>, hemRadius: Figure<Mm>, top: TopNeed, hem: Figure<Mm>): Notice[] {
+  const casing = top.allowance;
   const limit = figure.percent(EASED, 'skirt.easedLimit');
   const notices: Notice[] = [];
   const short = (2 * casing.value) / Math.max(1, apex.value - casing.value);
-  if (short > EASED)
+  if (top.turned && short > EASED)
     notices.push(
       caution('skirt.casingTight', {
         share: figure.percent(short, 'skirt.casingShort', { casing, apex }),

@@ -4,7 +4,7 @@ import type { Cut } from './cut.ts';
 import { flared, type FlaredOptions } from './flared.ts';
 import { gathered, type GatheredOptions } from './gathered.ts';
 
-export type { Cut, Draft, Hang, Marks } from './cut.ts';
+export type { Cut, Draft, Hang, Marking, Marks, Overlap } from './cut.ts';
 
 /** Options of any cut: a union told apart by `kind`. */
 export type CutOptions = FlaredOptions | GatheredOptions;

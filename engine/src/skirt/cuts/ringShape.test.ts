@@ -19,12 +19,13 @@ import {
 } from '../../geometry/index.ts';
 import { mm, radians } from '../../units/index.ts';
 import type { PanelShape } from '../panel.ts';
-import { ringShape, waistRadius, type RingShape } from './ringShape.ts';
+import { ringBy, type Marked } from '../../testing/shapes.ts';
+import { waistRadius } from './ringShape.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map(mm);
 
 /** Up to half a circle for each panel, with an apex that lies above the casing. */
-const measures: fc.Arbitrary<RingShape> = fc
+const measures: fc.Arbitrary<Marked> = fc
   .tuple(
     between(150, 900),
     between(0.02, 1.5),
@@ -45,11 +46,11 @@ const measures: fc.Arbitrary<RingShape> = fc
   }));
 
 const every =
-  (check: (drawn: RingShape, shape: PanelShape) => void, numRuns = 2000) =>
+  (check: (drawn: Marked, shape: PanelShape) => void, numRuns = 2000) =>
   () => {
     fc.assert(
       fc.property(measures, (drawn) => {
-        check(drawn, ringShape(drawn));
+        check(drawn, ringBy(drawn));
       }),
       { numRuns },
     );

@@ -15,12 +15,13 @@ import {
   type Path,
 } from '../../geometry/index.ts';
 import { mm } from '../../units/index.ts';
-import { straightShape, straightSideExcess, type StraightShape } from './straightShape.ts';
+import { straightBy, type Marked } from '../../testing/shapes.ts';
+import { straightSideExcess } from './straightShape.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map(mm);
 
 /** Panels as makers draft them; hem and casing never deeper than the skirt is long. */
-const measures: fc.Arbitrary<StraightShape> = fc
+const measures: fc.Arbitrary<Marked> = fc
   .tuple(
     between(90, 900),
     between(0, 500),
@@ -40,17 +41,17 @@ const measures: fc.Arbitrary<StraightShape> = fc
     sideSeam,
   }));
 
-const every = (check: (drawn: StraightShape, shape: ReturnType<typeof straightShape>) => void) => () => {
+const every = (check: (drawn: Marked, shape: ReturnType<typeof straightBy>) => void) => () => {
   fc.assert(
     fc.property(measures, (drawn) => {
-      check(drawn, straightShape(drawn));
+      check(drawn, straightBy(drawn));
     }),
     { numRuns: 2000 },
   );
 };
-const finishedOf = (shape: ReturnType<typeof straightShape>): Path =>
+const finishedOf = (shape: ReturnType<typeof straightBy>): Path =>
   shape.edges.flatMap(({ finished }) => finished);
-const edgeOf = (shape: ReturnType<typeof straightShape>, name: string): Path =>
+const edgeOf = (shape: ReturnType<typeof straightBy>, name: string): Path =>
   shape.edges.find((edge) => edge.name === name)?.finished ?? [];
 
 describe('a panel with straight edges', () => {
@@ -137,7 +138,7 @@ describe('a panel with straight edges', () => {
   );
 
   test('without flare it is a rectangle', () => {
-    const shape = straightShape({
+    const shape = straightBy({
       halfTop: mm(300),
       halfHem: mm(300),
       length: mm(800),

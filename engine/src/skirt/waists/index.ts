@@ -1,17 +1,24 @@
+import { z } from 'zod';
 import type { Fields } from '../../fields/index.ts';
 import { turnedCasing, type TurnedCasingOptions } from './turnedCasing.ts';
 import type { Waist } from './waist.ts';
 
-export type { Waist, WaistPlan } from './waist.ts';
+export type { Closure, Cord, TakenUp, Waist, WaistBuild, WaistElastic, WaistPlan } from './waist.ts';
 
 /** Options of any waist: a union told apart by `kind`. */
 export type WaistOptions = TurnedCasingOptions;
+export type WaistKind = WaistOptions['kind'];
 
-const waists: { readonly [Kind in WaistOptions['kind']]: Waist<Extract<WaistOptions, { kind: Kind }>> } = {
+const waists: { readonly [Kind in WaistKind]: Waist<Extract<WaistOptions, { kind: Kind }>> } = {
   'turned casing': turnedCasing,
 };
 
 /** Schema of a waist's options; without a kind it is the turned casing. */
-export const waistOptions = (fields: Fields) => turnedCasing.options(fields);
+export const waistOptions = (fields: Fields) => z.discriminatedUnion('kind', [turnedCasing.options(fields)]);
 
-export const waistOf = (options: WaistOptions): Waist<WaistOptions> => waists[options.kind];
+export const waistKinds = Object.keys(waists) as readonly WaistKind[];
+
+/** The waist that these options are for. */
+export const waistOf = <Kind extends WaistKind>(options: {
+  readonly kind: Kind;
+}): Waist<Extract<WaistOptions, { kind: Kind }>> => waists[options.kind];

@@ -1,0 +1,43 @@
+import type { Figure } from '../figure/index.ts';
+import type { Mm } from '../units/index.ts';
+
+/** What is stitched, by what it holds together. Ribbons, and the hem round, are sewn besides. */
+export type WorkName =
+  | 'side seam'
+  | 'gore seam'
+  | 'strip join'
+  | 'gathering rows'
+  | 'tier seam'
+  | 'facing'
+  | 'casing'
+  | 'casing seam'
+  | 'casing join'
+  | 'band seam'
+  | 'band fold'
+  | 'band ends'
+  | 'dart'
+  | 'placket'
+  | 'zip'
+  | 'buttonhole'
+  | 'button'
+  | 'tie'
+  | 'elastic join'
+  | 'elastic catch'
+  | 'cord eyelet'
+  | 'pocket seam'
+  | 'pocket bag'
+  | 'slit edge'
+  | 'tuck'
+  | 'lining seam'
+  | 'lining hem'
+  | 'lining top';
+
+/** Lines of stitching that are alike. */
+export interface Work {
+  readonly name: WorkName;
+  readonly count: number;
+  /** Of one of them. */
+  readonly each: Figure<Mm>;
+}
+
+export const work = (name: WorkName, each: Figure<Mm>, count = 1): Work => ({ name, count, each });
