@@ -53,9 +53,11 @@ export class Router {
   readonly route: Route = $derived(readRoute(this.hash));
 
   constructor() {
-    window.addEventListener('hashchange', () => {
-      this.hash = location.hash;
-    });
+    // `hashchange` comes a moment after the press; in that moment the view that is left could still be typed in.
+    for (const told of ['popstate', 'hashchange'])
+      window.addEventListener(told, () => {
+        this.hash = location.hash;
+      });
   }
 
   go(address: string): void {
