@@ -1,14 +1,37 @@
 import { figures, notices } from '../figure/index.ts';
-import type { MeasureName } from './measures.ts';
+import type { MeasureName, WaistPlace } from './measures.ts';
+
+/** `levelFront`: waist to floor at the front. */
+type LevelName = `level${Capitalize<WaistPlace>}`;
 
 /** Rules of this room's figures; their words are in the catalogues. */
 export type BodyFigureCode =
   | `body.${MeasureName}`
+  | `body.${LevelName}`
   | 'body.largerOfTwo'
   | 'body.meanOfTwo'
   | 'body.takesDifference'
   | 'body.waistToFloorFromHeight'
   | 'body.heightFromWaistToFloor'
+  | 'body.hipFromWaist'
+  | 'body.hipFromSize'
+  | 'body.hipAsWaist'
+  | 'body.sizeFrom'
+  | 'body.sizeTo'
+  | 'body.halfLeft'
+  | 'body.halfRight'
+  | 'body.hipFromHalves'
+  | 'body.hipHalf'
+  | 'body.hipSide'
+  | 'body.hipDepthShare'
+  | 'body.hipDepthFromHeight'
+  | 'body.usualHipDepth'
+  | 'body.floorFromLevels'
+  | 'body.rise'
+  | 'body.usualRise'
+  | 'body.noRise'
+  | 'body.mostRiseShare'
+  | 'body.riseHeld'
   | 'body.lineStart'
   | 'body.lineSlope'
   | 'body.expected'
@@ -30,6 +53,9 @@ export type BodyFigureCode =
   | 'body.legGirth'
   | 'body.calfGirthShare'
   | 'body.legGirthFromCalf'
+  | 'body.thighGirthShare'
+  | 'body.legGirthFromThigh'
+  | 'body.legGirthFromBoth'
   | 'body.legGirthBetween'
   | 'body.stepGap'
   | 'body.bareHem'
@@ -37,21 +63,40 @@ export type BodyFigureCode =
   | 'body.everydayHem'
   | 'body.levelForHem'
   | 'body.adultHemFloor'
-  | 'body.noNeedKnown';
+  | 'body.noNeedKnown'
+  | 'body.noStepsTaken'
+  | 'body.growth'
+  | 'body.heightAfter'
+  | 'body.waistToFloorAfter'
+  | 'body.waistToHemAfter'
+  | 'body.hemRise'
+  | 'body.keepFor'
+  | 'body.shortWhen'
+  | 'body.riseAllowed'
+  | 'body.heightWhenShort'
+  | 'body.monthsUntilShort'
+  | 'body.fitMonths';
 
 /** What this room may have to say; the words and what to do are in the catalogues. */
 export type BodyNoticeCode =
   | 'body.takesDiffer'
   | 'body.estimated'
   | 'body.waistToFloorWanted'
+  | 'body.hipWanted'
+  | 'body.halvesDiffer'
+  | 'body.hipDepthUnusual'
+  | 'body.levelFar'
   | 'body.improbablePair'
   | 'body.hipBelowWaist'
   | 'body.hemBelowFloor'
   | 'body.longHem'
+  | 'body.seatedHem'
   | 'body.longerThanHeight'
   | 'body.strideNotChecked'
   | 'body.childStrideNotChecked'
-  | 'body.strideForFloorLength';
+  | 'body.strideForFloorLength'
+  | 'body.growsShort'
+  | 'body.growthNotForecast';
 
-export const { length, ratio } = figures<BodyFigureCode>();
+export const { length, ratio, count } = figures<BodyFigureCode>();
 export const { caution, problem } = notices<BodyNoticeCode>();

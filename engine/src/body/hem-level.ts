@@ -26,11 +26,15 @@ interface HemOn {
   readonly waistToFloor: Figure<Mm> | null;
   readonly height: Figure<Mm> | null;
   readonly hemHeight: Figure<Mm> | null;
+  readonly walks: boolean;
 }
 
-/** A hem below the floor is a problem (against an estimate: below all of its ±); one close to it asks for care. */
+/**
+ * A hem below the floor is a problem (against an estimate: below all of its ±); one close to it asks for care: on stairs, or of
+ * somebody seated, near wheels and footrests.
+ */
 export function hemNotices(
-  { waistToHem, waistToFloor, height, hemHeight }: HemOn,
+  { waistToHem, waistToFloor, height, hemHeight, walks }: HemOn,
   settings: BodySettings,
 ): readonly Notice<BodyNoticeCode>[] {
   if (!waistToFloor || !hemHeight)
@@ -39,5 +43,6 @@ export function hemNotices(
       : [];
   if (waistToHem.value > waistToFloor.value + (waistToFloor.plusMinus ?? 0) + SLACK)
     return [problem('body.hemBelowFloor', { waistToHem, waistToFloor })];
-  return hemHeight.value < settings.nearFloor - SLACK ? [caution('body.longHem', { hemHeight })] : [];
+  if (hemHeight.value >= settings.nearFloor - SLACK) return [];
+  return [caution(walks ? 'body.longHem' : 'body.seatedHem', { hemHeight })];
 }

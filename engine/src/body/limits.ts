@@ -23,6 +23,19 @@ export const measureLimits: Readonly<Record<MeasureName, Limits<Mm>>> = {
   height: { least: mm(500), most: mm(2750) },
   /** Army women 282–482 mm (ANSUR II); wide room for swelling on one side, a baby on the other. */
   calf: { least: mm(100), most: mm(1000) },
+  /** Army women 50 (from the navel) to 305 mm (from the tenth rib) (ANSUR II); about half and twice that. */
+  hipDepth: { least: mm(30), most: mm(600) },
+  /** Army women 448–870 mm (ANSUR II); wide room on both sides, as for the calf. */
+  thigh: { least: mm(100), most: mm(1500) },
+};
+
+/** Waist to floor at one place round the waist: as the measurement itself. */
+export const levelLimits: Limits<Mm> = measureLimits.waistToFloor;
+
+/** Half of what is read as a hip, so that two halves make one. */
+export const halfLimits: Limits<Mm> = {
+  least: mm(measureLimits.hip.least / 2),
+  most: mm(measureLimits.hip.most / 2),
 };
 
 /** Years. The oldest person on record lived past 122 (from memory). */

@@ -16,7 +16,7 @@ import {
 /** What was measured, never an estimate: an estimate always agrees with what it was made from. */
 export interface MeasuredBody {
   readonly waist: Figure<Mm>;
-  readonly hip: Figure<Mm>;
+  readonly hip: Figure<Mm> | null;
   readonly waistToFloor: Figure<Mm> | null;
   readonly height: Figure<Mm> | null;
   readonly adult: boolean;
@@ -54,13 +54,13 @@ function pair(first: Named, second: Named, spreads: Spreads): Told {
 /** Improbable pairs of measurements: a slip of the tape, or an unusual body. Told, never refused. */
 export function improbable(body: MeasuredBody, settings: BodySettings): Told {
   const waist: Named = { name: 'waist', figure: body.waist };
-  const hip: Named = { name: 'hip', figure: body.hip };
+  const hip: Named | null = body.hip && { name: 'hip', figure: body.hip };
   const height: Named | null = body.height && { name: 'height', figure: body.height };
   const floor: Named | null = body.waistToFloor && { name: 'waistToFloor', figure: body.waistToFloor };
   if (!body.adult) return improbableChild(body, waist, hip, height, floor);
   return [
-    ...pair(waist, hip, hipForWaist),
-    ...(height ? pair(height, hip, hipForHeight) : []),
+    ...(hip ? pair(waist, hip, hipForWaist) : []),
+    ...(height && hip ? pair(height, hip, hipForHeight) : []),
     ...(height && floor ? pair(height, floor, waistToFloorSpreads(settings.waistLevel)) : []),
   ];
 }
@@ -69,14 +69,14 @@ export function improbable(body: MeasuredBody, settings: BodySettings): Told {
 function improbableChild(
   body: MeasuredBody,
   waist: Named,
-  hip: Named,
+  hip: Named | null,
   height: Named | null,
   floor: Named | null,
 ): Told {
   const old = body.age !== null && body.age >= YOUNGEST_WAIST;
   return [
     ...(height && old ? pair(height, waist, waistForChildHeight) : []),
-    ...(hip.figure.value < waist.figure.value
+    ...(hip && hip.figure.value < waist.figure.value
       ? [caution('body.hipBelowWaist', { waist: waist.figure, hip: hip.figure })]
       : []),
     ...(height && floor && floor.figure.value >= height.figure.value

@@ -1,5 +1,5 @@
 import { inches, mm, type Mm } from '../units/index.ts';
-import type { Pace } from './measures.ts';
+import type { Pace, WaistPlace, WayToWear } from './measures.ts';
 
 /** Where the elastic sits. Survey lines are kept by level and never pooled. */
 export const waistLevels = ['natural', 'navel', 'hip-bone'] as const;
@@ -27,6 +27,13 @@ export interface BodySettings {
   readonly hipHeightShare: number;
   readonly kneeHeightShare: number;
   readonly legShares: Readonly<Record<LegPoint, LegShare>>;
+  readonly rises: Readonly<Record<WayToWear, Readonly<Partial<Record<WaistPlace, Mm>>>>>;
+  readonly farRise: Mm;
+  readonly mostRiseShare: number;
+  readonly hipDepthLevel: WaistLevel;
+  readonly usualHipDepth: { readonly adult: Mm; readonly adultPlusMinus: Mm; readonly child: Mm };
+  readonly likelyHipDepth: { readonly least: Mm; readonly most: Mm };
+  readonly sizePlusMinus: Mm;
   readonly everydayEase: Mm;
   readonly adultHemFloor: Mm;
 }
@@ -81,6 +88,34 @@ export const bodySettings: BodySettings = {
     aboveKnee: { level: 0.306, girth: 0.2462 },
     thigh: { level: 0.4802, girth: 0.3785 },
   },
+  /**
+   * How much longer the skirt is at a place of the waist than at its base, where it was not measured there. Seated, the lap takes up
+   * cloth in front and the seat asks for it behind; a growing belly asks for it in front. Common practice, no source.
+   */
+  rises: {
+    standing: {},
+    seated: { front: inches(-2), back: inches(2) },
+    expecting: { front: inches(2) },
+  },
+  /** A level further from the base than this is asked about. Common practice, no source. */
+  farRise: mm(100),
+  /** No more of the skirt's length than this is added or taken at the top, whatever was measured: the rest is a slip of the tape. */
+  mostRiseShare: 0.15,
+  /**
+   * The trade measures the hip line from the natural waist. From the navel the fullest seat is 147 mm down in the median army woman,
+   * from the tenth rib 222 mm (ANSUR II): only the latter lies in the trade's 7 to 9 in, and the longer one leaves an opening that
+   * reaches the hip line.
+   */
+  hipDepthLevel: 'natural',
+  /**
+   * Where neither hip depth nor height is known. Adults: the middle of "usually 7 to 9 inches below the waistline" (Utah State
+   * University Extension 2007-104pr). Children: common practice, no source.
+   */
+  usualHipDepth: { adult: inches(8), adultPlusMinus: inches(1), child: inches(5) },
+  /** An adult's hip depth outside these is asked about: 6 to 10 in, the older texts' 6 and 7 in among them. */
+  likelyHipDepth: { least: mm(150), most: mm(250) },
+  /** A printed size stands for no less than this either way: sizes are 4 cm of hips apart (EN 13402-3, from memory). */
+  sizePlusMinus: mm(20),
   /**
    * What daily life (stairs, sitting) asks beyond the level step: 125 cm measured at the knee of a standard figure, less the 100 cm
    * of the bare model.

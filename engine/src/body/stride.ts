@@ -9,22 +9,31 @@ import { walkerOf } from './walker.ts';
 
 /** What walking asks of the finished hem, all the way round. */
 export interface Stride {
-  /** Below this a plain step is cut short. Null when it could not be worked out. */
+  /** Below this a plain step is cut short. Null when it could not be worked out, or no step is taken. */
   readonly bare: Figure<Mm> | null;
   /** Below this, daily life is. Null when it could not be worked out. */
   readonly everyday: Figure<Mm> | null;
   /**
    * What the default hem is built from: `everyday` where there is one. For an adult of unknown uprights the makers' 60 in, which counts
    * before seams; for a child of known height the need of a skirt to the floor, more than any shorter skirt's; for other
-   * children 0, so that the cut's own flare decides.
+   * children 0, and for those who sit, so that the cut's own flare decides.
    */
   readonly needed: Figure<Mm>;
+  /** Whether `needed` is known to be enough. */
   readonly checked: boolean;
   readonly notices: readonly Notice<BodyNoticeCode>[];
 }
 
 /** Room to walk at the body's own hem. Geometry in `hem-need.ts`; shares and ease in the settings, with their sources. */
 export function strideNeed(body: Body, settings: BodySettings = bodySettings): Stride {
+  if (!body.walks)
+    return {
+      bare: null,
+      everyday: null,
+      needed: length(mm(0), 'body.noStepsTaken'),
+      checked: true,
+      notices: [],
+    };
   const walker = walkerOf(body, settings);
   if (walker && body.hemHeight) {
     const need = spread(body, body.hemHeight, hemNeededAt(walker, body.hemHeight), settings);

@@ -15,10 +15,10 @@ export interface Walker {
   readonly ease: Figure<Mm>;
 }
 
-/** The walker of a body whose height is known or estimated; null for others. */
+/** The walker of a body whose height is known or estimated; null for others, and for those who don't walk in the skirt. */
 export function walkerOf(body: Body, settings: BodySettings = bodySettings): Walker | null {
   const { height } = body;
-  if (!height) return null;
+  if (!height || !body.walks) return null;
   const hipShare = ratio(settings.hipHeightShare, 'body.hipHeightShare');
   const kneeShare = ratio(settings.kneeHeightShare, 'body.kneeHeightShare');
   const stepShare = stepShareOf(body, settings);
@@ -26,7 +26,7 @@ export function walkerOf(body: Body, settings: BodySettings = bodySettings): Wal
     step: length(mm(height.value * stepShare.value), 'body.step', { height, stepShare }),
     hipHeight: length(mm(height.value * hipShare.value), 'body.hipHeight', { height, hipShare }),
     kneeHeight: length(mm(height.value * kneeShare.value), 'body.kneeHeight', { height, kneeShare }),
-    leg: legOf(height, body.calf, settings),
+    leg: legOf(height, body, settings),
     ease: length(settings.everydayEase, 'body.everydayEase'),
   };
 }

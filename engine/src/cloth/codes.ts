@@ -35,13 +35,21 @@ export type ClothFigureCode =
   | 'cloth.across'
   | 'cloth.layers'
   | 'cloth.rows'
-  | 'cloth.more';
+  | 'cloth.more'
+  | 'cloth.asTheyLie'
+  | 'cloth.asTheyLieTwice'
+  | 'cloth.otherPieces'
+  | 'cloth.withOthers';
 
 export type ClothNoticeCode =
   | 'cloth.panelTooDeep'
   | 'cloth.panelTooWide'
   | 'cloth.noLayFits'
   | 'cloth.onlyTwoAlike'
+  | 'cloth.liningTooNarrow'
+  | 'cloth.notAlike'
+  | 'cloth.notOnFold'
+  | 'cloth.pieceTooLarge'
   | 'cloth.oddPanels'
   | 'cloth.oneWayCrosswise'
   | 'cloth.printOnItsSide'

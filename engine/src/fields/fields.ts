@@ -9,7 +9,8 @@ export type FieldFault =
   | { readonly fault: 'percentRange'; readonly least: number; readonly most: number }
   | { readonly fault: 'colour'; readonly known: string }
   | { readonly fault: 'currency' }
-  | { readonly fault: 'price' };
+  | { readonly fault: 'price' }
+  | { readonly fault: 'date' };
 
 export interface LengthLimits {
   readonly least: Mm;

@@ -13,7 +13,10 @@ export interface FromCloth {
   readonly have: Mm;
   /** The longest finished skirt with everything else as planned. */
   readonly longest: Figure<Mm> | null;
-  /** The fullest at the planned length: cloth round for each unit of the widest part, and its hem mark. */
+  /**
+   * The fullest at the planned length: cloth round for each unit of the widest part, and its hem mark. Null too where
+   * the cut has no fullness to choose.
+   */
   readonly fullest: { readonly fullness: Figure; readonly hemQuarter: Figure<Mm> } | null;
   /** How many skirts as planned, laid one after the other. */
   readonly count: Figure;
@@ -85,9 +88,11 @@ function longestFrom(request: SkirtRequest, have: Mm): Mm | null {
 }
 
 function fullestFrom(request: SkirtRequest, have: Mm): FromCloth['fullest'] {
+  const { cut } = request;
+  if (!('fullness' in cut)) return null;
   const fuller = (step: number): SkirtRequest => ({
     ...request,
-    cut: { ...request.cut, fullness: step * FULLNESS_STEP },
+    cut: { ...cut, fullness: step * FULLNESS_STEP },
   });
   const most = Math.round(MOST_FULLNESS / FULLNESS_STEP);
   const step = largest(Math.round(1 / FULLNESS_STEP), most, (each) => enough(fuller(each), have));

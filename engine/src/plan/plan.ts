@@ -1,5 +1,5 @@
 import { readBody, strideNeed, type Body, type Stride } from '../body/index.ts';
-import { layAll, readFabric, type ClothPlan } from '../cloth/index.ts';
+import { layAll, layLining, readFabric, type ClothPlan } from '../cloth/index.ts';
 import type { Notice } from '../figure/index.ts';
 import type { SkirtRequest } from '../request/index.ts';
 import { composeRibbons, type Composition } from '../ribbon/index.ts';
@@ -24,6 +24,8 @@ export interface SkirtPlan {
   readonly skirt: Skirt;
   readonly ribbons: Composition;
   readonly cloth: ClothPlan;
+  /** The lining's own cloth; null where nothing is cut from one. */
+  readonly lining: ClothPlan | null;
   readonly lines: readonly StitchLine[];
   readonly supplies: Supplies;
   readonly sewing: Sewing;
@@ -46,11 +48,13 @@ export function planSkirt(request: SkirtRequest): SkirtPlan {
   const skirt = draftSkirt(context, request);
   const ribbons = composeRibbons(skirt, request.ribbons, request.mark);
   const cloth = layAll(skirt, request.cloth);
+  const lining = layLining(skirt, request.cloth);
   const lines = seamLines(skirt, ribbons, request.sewing.overlocker ? 'overlocker' : 'zigzag');
   const supplies = listSupplies({
     skirt,
     ribbons,
     cloth,
+    lining,
     lines,
     clothOptions: request.cloth,
     ribbonOptions: request.ribbons,
@@ -72,10 +76,22 @@ export function planSkirt(request: SkirtRequest): SkirtPlan {
     ['body', [...body.notices, ...stride.notices]],
     ['cut', skirt.notices],
     ['ribbons', ribbons.notices],
-    ['cloth', cloth.notices],
+    ['cloth', [...cloth.notices, ...(lining?.notices ?? [])]],
     ['supplies', supplies.notices],
   ];
-  return { request, body, stride, skirt, ribbons, cloth, lines, supplies, sewing, notices: staged(found) };
+  return {
+    request,
+    body,
+    stride,
+    skirt,
+    ribbons,
+    cloth,
+    lining,
+    lines,
+    supplies,
+    sewing,
+    notices: staged(found),
+  };
 }
 
 function staged(found: readonly (readonly [Stage, readonly Notice[]])[]): StagedNotice[] {

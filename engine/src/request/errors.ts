@@ -30,6 +30,7 @@ export type RequestErrorCode =
   | 'colour'
   | 'currency'
   | 'price'
+  | 'date'
   | 'gaps';
 
 const LONGEST_READ = 60;

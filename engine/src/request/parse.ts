@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { fieldsFor, type Fields } from '../fields/index.ts';
+import { usualWaistFor } from '../skirt/index.ts';
 import type { LengthUnit, MeasureSystem } from '../units/index.ts';
 import { asRead, errorsOf, type RequestError } from './errors.ts';
 import { jsonFaultAt } from './jsonFault.ts';
@@ -59,14 +60,25 @@ export function parseRequest(raw: unknown): ParsedRequest {
     );
   const units = lenient(head.units, raw, 'units');
   const system = lenient(head.measure, raw, 'measure') ?? usualSystem(units, language);
-  const parsed = schemaFor(units, system).safeParse(raw);
+  const whole = withUsualWaist(raw);
+  const parsed = schemaFor(units, system).safeParse(whole);
   if (!parsed.success)
     return {
       ok: false,
       language,
-      errors: errorsOf(parsed.error.issues, raw, (path) => keysOfSchema(schemaFor(units, system), path, raw)),
+      errors: errorsOf(parsed.error.issues, raw, (path) =>
+        keysOfSchema(schemaFor(units, system), path, whole),
+      ),
     };
   return { ok: true, request: { ...parsed.data, measure: system } };
+}
+
+/** A document that names no waist has the one that goes with its cut. */
+function withUsualWaist(raw: object): object {
+  const { cut, waist = {} } = raw as { cut?: unknown; waist?: unknown };
+  const kind = usualWaistFor(cut);
+  if (kind === null || typeof waist !== 'object' || waist === null || 'kind' in waist) return raw;
+  return { ...raw, waist: { ...waist, kind } };
 }
 
 /** A field that others are read by: its value where it is good; where it is not, the schema says so afterwards. */

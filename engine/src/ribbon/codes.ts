@@ -9,6 +9,11 @@ export type RibbonFigureCode =
   | 'ribbon.lowestRow'
   | 'ribbon.nextRow'
   | 'ribbon.fromRawEdge'
+  | 'ribbon.fromTierEdge'
+  | 'ribbon.tierFromHem'
+  | 'ribbon.tierSeam'
+  | 'ribbon.belowSeam'
+  | 'ribbon.onSeamAt'
   | 'ribbon.across'
   | 'ribbon.acrossRound'
   | 'ribbon.overhang'
@@ -26,11 +31,16 @@ export type RibbonFigureCode =
   | 'ribbon.roomNeeded'
   | 'ribbon.hemStitching'
   | 'ribbon.clearance'
-  | 'ribbon.clearTop';
+  | 'ribbon.clearTop'
+  | 'ribbon.clearTopDipped'
+  | 'ribbon.dip'
+  | 'ribbon.growthTucks'
+  | 'ribbon.waistStitching';
 
 export type RibbonNoticeCode =
   | 'ribbon.noRoom'
   | 'ribbon.rowOnHemStitching'
+  | 'ribbon.rowAcrossTierSeam'
   | 'ribbon.rowPastTop'
   | 'ribbon.easeWithSteam'
   | 'ribbon.willNotLieFlat';

@@ -1,13 +1,15 @@
 import type { Figure, Notice } from '../figure/index.ts';
 import { lengthOf } from '../geometry/index.ts';
-import type { Panel, Skirt } from '../skirt/index.ts';
+import type { Panel, Round, Skirt } from '../skirt/index.ts';
 import { longest, mm, roundTo, type Mm } from '../units/index.ts';
 import { alongHem } from './across.ts';
 import { figure, problem } from './codes.ts';
 import { curveOf, flatNotices } from './flat.ts';
 import { rowLimits, type RowLimits } from './limits.ts';
+import { panelsWithRows, roundAt } from './place.ts';
 import { bandsOf, type Band, type Placement, type RibbonOptions } from './options.ts';
-import type { Row, Strip } from './row.ts';
+import type { Row, RowLine, Strip } from './row.ts';
+import { acrossTiers, onTierSeam } from './tiers.ts';
 import { byHand, fitBands, roomNeeded, type Spaced } from './spacing.ts';
 import { worksNotices } from './works.ts';
 
@@ -30,7 +32,12 @@ export function composeRibbons(skirt: Skirt, chosen: RibbonOptions, mark: Mm): C
     rows,
     where: chosen.where,
     overhang,
-    notices: [...notices, ...worksNotices(rows, limits), ...flatNotices(rows, chosen)],
+    notices: [
+      ...notices,
+      ...worksNotices(rows, limits),
+      ...acrossTiers(skirt, rows),
+      ...flatNotices(rows, chosen),
+    ],
   };
 }
 
@@ -119,55 +126,92 @@ function rowAt(input: RowsInput, below: Row | undefined, placed: Placed): Row {
           gap: gapBelow,
         })
       : figure.length(placed.at, 'ribbon.lowestRow', { lowest: limits.lowest });
-  const hem = skirt.hemAllowance;
-  const fromRawEdge = figure.length(mm(placed.at + hem.value), 'ribbon.fromRawEdge', { fromHem, hem });
-  const panels = panelsWithRows(skirt.panels, input.where);
-  // Panels of one cut share a shape; other cuts' panels are measured one by one.
-  const shapes = new Map(panels.map(({ shape }) => [shape, edgesOf(shape, placed)]));
-  const firstShape = panels[0]?.shape;
-  const edges = firstShape && shapes.get(firstShape);
+  // A row on the seam of two tiers is measured on the upper one, whose lower edge is as long as the seam.
+  const seamed = onTierSeam(skirt, placed.at, placed.width);
+  const { round, number } = seamed ?? roundAt(skirt, placed.at);
+  const local = mm(placed.at - round.fromHem);
+  const panels = panelsWithRows(round.panels, input.where);
+  // On the upper tier such a row shows from the seam up; it is as long as the seam.
+  const shown = {
+    ...placed,
+    at: longest(local, mm(0)),
+    width: mm(Math.min(placed.width, placed.width + local)),
+  };
+  const lines = linesOf(panels, shown);
+  const [first] = lines;
   return {
     number: (below?.number ?? 0) + 1,
     band: placed.band,
+    round: number,
+    onSeam: seamed ? figure.length(mm(-local), 'ribbon.belowSeam') : null,
     colour: placed.colour,
     width,
     fromHem,
-    fromRawEdge,
+    fromRawEdge: rawEdge(skirt, round, fromHem),
     gapBelow,
-    lower: edges?.lower ?? [],
-    upper: edges?.upper ?? [],
-    strips: stripsOf(input, panels, (panel) => shapes.get(panel.shape)?.across ?? mm(0)),
-    curve: firstShape?.apex ? curveOf(firstShape.apex, placed, width) : null,
+    lines,
+    lower: first?.lower ?? [],
+    upper: first?.upper ?? [],
+    strips: stripsOf(input, round, lines),
+    curve: sharpest(lines, shown, width),
   };
 }
 
-function edgesOf(shape: Panel['shape'], { at, width }: Placed) {
-  const lower = alongHem(shape, at);
-  const upper = alongHem(shape, mm(at + width));
-  // Cut by the wider edge: a strip may be trimmed, never stretched.
-  return { lower, upper, across: longest(lengthOf(lower), lengthOf(upper)) };
+/** From the raw edge of the panels it lies on: the hem's, or the seam's of the tier. */
+function rawEdge(skirt: Skirt, round: Round, fromHem: Figure<Mm>): Figure<Mm> {
+  if (round.fromHem === 0) {
+    const hem = skirt.hemAllowance;
+    return figure.length(mm(fromHem.value + hem.value), 'ribbon.fromRawEdge', { fromHem, hem });
+  }
+  const tier = figure.length(round.fromHem, 'ribbon.tierFromHem');
+  const seam = figure.length(round.panels[0].shape.hemAllowance, 'ribbon.tierSeam');
+  return figure.length(mm(fromHem.value - tier.value + seam.value), 'ribbon.fromTierEdge', {
+    fromHem,
+    tier,
+    seam,
+  });
 }
 
-function panelsWithRows(panels: readonly Panel[], where: Placement): readonly Panel[] {
-  if (where === 'front and back' || where === 'round') return panels;
-  const chosen = panels.filter(({ name }) => name === where);
-  // A skirt of plain widths has no named front: its first width is worn in front, its last behind.
-  return chosen.length > 0
-    ? chosen
-    : panels.slice(where === 'front' ? 0 : -1, where === 'front' ? 1 : undefined);
+/** Panels that share a shape are measured once. */
+function linesOf(panels: readonly Panel[], placed: Placed): RowLine[] {
+  const shapes = new Map<Panel['shape'], Pick<RowLine, 'lower' | 'upper'>>();
+  return panels.map((panel) => {
+    const { shape } = panel;
+    const known = shapes.get(shape) ?? {
+      lower: alongHem(shape, placed.at),
+      upper: alongHem(shape, mm(placed.at + placed.width)),
+    };
+    shapes.set(shape, known);
+    return { panel, ...known };
+  });
 }
 
-function stripsOf(input: RowsInput, panels: readonly Panel[], acrossOf: (panel: Panel) => Mm): Strip[] {
+/** How the ribbon takes the tightest curve among its panels. */
+function sharpest(lines: readonly RowLine[], placed: Placed, width: Figure<Mm>): Row['curve'] {
+  const curves = lines.flatMap(({ panel: { shape } }) =>
+    shape.apex ? [curveOf(shape.apex, placed, width)] : [],
+  );
+  return curves.reduce<Row['curve']>(
+    (most, each) => (most && most.share.value >= each.share.value ? most : each),
+    null,
+  );
+}
+
+/** Cut by the wider edge: a strip may be trimmed, never stretched. */
+const acrossOf = ({ lower, upper }: RowLine): Mm => longest(lengthOf(lower), lengthOf(upper));
+
+function stripsOf(input: RowsInput, round: Round, lines: readonly RowLine[]): Strip[] {
   if (input.where !== 'round')
-    return panels.map((panel) => ({
-      panel: panel.name,
-      number: panel.number,
-      length: stripLength(figure.length(acrossOf(panel), 'ribbon.across'), input),
+    return lines.map((line) => ({
+      panel: line.panel.name,
+      number: line.panel.number,
+      length: stripLength(figure.length(acrossOf(line), 'ribbon.across'), input),
     }));
-  // Sewn on after all seams but one: the seams are out of it already, its ends are caught in the last.
-  const seam = input.skirt.sideSeamAllowance;
-  const flat = panels.reduce((sum, panel) => sum + acrossOf(panel), 0);
-  const sewn = Math.max(0, input.skirt.sideSeams - 1);
+  // Sewn on after all seams but the last: the seams are out of it already, its ends are caught in the last one. What
+  // does not close into a round has no last one.
+  const { sideSeamAllowance: seam, overlap } = input.skirt;
+  const flat = lines.reduce((sum, line) => sum + acrossOf(line), 0);
+  const sewn = overlap ? round.seams : Math.max(0, round.seams - 1);
   const across = figure.length(mm(flat - 2 * sewn * seam.value), 'ribbon.acrossRound', { seam });
   return [{ panel: 'round', number: 1, length: stripLength(across, input) }];
 }

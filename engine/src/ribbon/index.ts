@@ -9,7 +9,8 @@ export {
   type RibbonOptions,
   type Spacing,
 } from './options.ts';
+export { clearHem, clearTop } from './limits.ts';
 export { ribbonTotals, type RibbonTotal } from './totals.ts';
 export type { Spaced, SpacingWish } from './spacing.ts';
-export type { Curve, Row, Strip } from './row.ts';
+export type { Curve, Row, RowLine, Strip } from './row.ts';
 export type { RibbonFigureCode, RibbonNoticeCode } from './codes.ts';

@@ -1,5 +1,6 @@
 import type { Figure } from '../figure/index.ts';
-import type { Skirt } from '../skirt/index.ts';
+import type { Point } from '../geometry/index.ts';
+import type { Panel, Skirt } from '../skirt/index.ts';
 import { longest, mm, roundTo, type Mm } from '../units/index.ts';
 import { figure } from './codes.ts';
 import type { Band, RibbonOptions } from './options.ts';
@@ -23,24 +24,56 @@ export interface RowLimits {
 
 /** Where rows may lie on this skirt, measured up from the finished hem. `mark` is the finest that will be chalked. */
 export function rowLimits(skirt: Skirt, bands: readonly Band[], chosen: RibbonOptions, mark: Mm): RowLimits {
-  const length = skirt.finishedLength;
-  const clearance = figure.length(FROM_CASING, 'ribbon.clearance');
-  const casing = skirt.waist.topAllowance;
-  const clearTop = figure.length(
-    mm(Math.max(0, length.value - skirt.waist.depth - FROM_CASING)),
-    'ribbon.clearTop',
-    { length, casing, clearance },
-  );
-  const hem = mm(skirt.hemAllowance.value - skirt.hemTurnUnder + FROM_HEM_STITCHING);
+  const clear = clearTop(skirt);
   return {
     lowest: figure.length(chosen.lowest, 'ribbon.lowest'),
     highest:
       chosen.highest === undefined
-        ? usualHighest(length, bands, chosen, mark, clearTop)
+        ? usualHighest(skirt.panelLength, bands, chosen, mark, clear)
         : figure.length(chosen.highest, 'ribbon.highest'),
-    hemStitching: figure.length(hem, 'ribbon.hemStitching', { hem: skirt.hemAllowance }),
-    clearTop,
+    hemStitching: clearHem(skirt),
+    clearTop: clear,
   };
+}
+
+/** Highest that a ribbon's upper edge may lie: clear of the waist's stitching, and of tucks below it. */
+export function clearTop({ panelLength: length, waist, extras, rounds }: Skirt): Figure<Mm> {
+  const clearance = figure.length(FROM_CASING, 'ribbon.clearance');
+  const { tucks } = extras;
+  const tucked = tucks ? tucks.below.value + 2 * tucks.count.value * tucks.depth.value : 0;
+  const depth = figure.length(
+    mm(Math.max(waist.depth, tucked)),
+    tucked > waist.depth ? 'ribbon.growthTucks' : 'ribbon.waistStitching',
+  );
+  const dip = dipOf(rounds[0].panels);
+  const value = mm(Math.max(0, length.value - dip - depth.value - FROM_CASING));
+  if (dip === 0) return figure.length(value, 'ribbon.clearTop', { length, depth, clearance });
+  const dips = figure.length(mm(dip), 'ribbon.dip');
+  return figure.length(value, 'ribbon.clearTopDipped', { length, dips, depth, clearance });
+}
+
+/** How far the top line lies below the plain one where it lies lowest, as the front of a seated wearer's does. */
+function dipOf(panels: readonly Panel[]): number {
+  let lowest = 0;
+  for (const { shape } of panels)
+    for (const segment of shape.edges.find(({ name }) => name === 'waist')?.finished ?? [])
+      // A curve of the top line lies below the plain line only where it is drawn point by point, in lines.
+      if (segment.kind === 'line')
+        lowest = Math.max(lowest, levelOf(shape, segment.from), levelOf(shape, segment.to));
+  return lowest < HAIR ? 0 : lowest;
+}
+
+/** Depth of a point below the plain top line: along the radius of a ring, straight down a straight panel. */
+const levelOf = ({ apex }: Panel['shape'], { x, y }: Point): number =>
+  apex ? Math.hypot(x, y + apex.waistRadius) - apex.waistRadius : y;
+
+/** What binary fractions lose is no dip. */
+const HAIR = 1e-6;
+
+/** Lowest that a row lies clear of the hem's stitching. */
+export function clearHem({ hemAllowance, hemTurnUnder }: Skirt): Figure<Mm> {
+  const value = mm(hemAllowance.value - hemTurnUnder + FROM_HEM_STITCHING);
+  return figure.length(value, 'ribbon.hemStitching', { hem: hemAllowance });
 }
 
 function usualHighest(

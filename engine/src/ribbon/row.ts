@@ -1,7 +1,7 @@
 import type { Colour } from '../fields/index.ts';
 import type { Figure } from '../figure/index.ts';
 import type { Path } from '../geometry/index.ts';
-import type { PanelName } from '../skirt/index.ts';
+import type { Panel, PanelName } from '../skirt/index.ts';
 import type { Mm } from '../units/index.ts';
 
 /** A length of ribbon to cut for one panel, or for the whole round. */
@@ -21,6 +21,13 @@ export interface Curve {
   readonly takeUp: Figure<Mm>;
 }
 
+/** A row on one panel, raw side to raw side, in the panel's own coordinates. */
+export interface RowLine {
+  readonly panel: Panel;
+  readonly lower: Path;
+  readonly upper: Path;
+}
+
 /** One row of ribbon. */
 export interface Row {
   /** From the hem up, from 1. */
@@ -29,12 +36,21 @@ export interface Row {
   readonly band: number;
   readonly colour: Colour;
   readonly width: Figure<Mm>;
-  /** Its chalk line, which is its lower edge, from the finished hem and from the trimmed raw edge. */
+  /** The round of panels it lies on, from the top, from 1. */
+  readonly round: number;
+  /** Of a row that covers the seam between two tiers: how far its lower edge lies below that seam. */
+  readonly onSeam: Figure<Mm> | null;
+  /**
+   * Its chalk line, which is its lower edge, from the finished hem, and from the trimmed raw edge of the panels it lies on:
+   * where the ruler is laid.
+   */
   readonly fromHem: Figure<Mm>;
   readonly fromRawEdge: Figure<Mm>;
   /** Edge to edge from the row below; null for the lowest. */
   readonly gapBelow: Figure<Mm> | null;
-  /** Lower and upper edge on the panel, raw side to raw side, in the panel's own coordinates. */
+  /** On each panel that carries it. */
+  readonly lines: readonly RowLine[];
+  /** Lower and upper edge on the first of them. */
   readonly lower: Path;
   readonly upper: Path;
   readonly strips: readonly Strip[];

@@ -38,6 +38,7 @@ export const classes: Readonly<Record<WorkName, Class>> = {
   'elastic join': zigzag(1),
   'elastic catch': straight(1),
   'cord eyelet': zigzag(6),
+  'cord catch': straight(1),
   'pocket seam': straight(1, 1),
   'pocket bag': straight(1, 1),
   'slit edge': straight(6),

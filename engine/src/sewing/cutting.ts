@@ -104,7 +104,7 @@ const rawLength = ({ skirt }: Bench) =>
 
 function foldSentences({ cloth, skirt }: Bench): Sentence[] {
   const lay = cloth.chosen;
-  const size: Record<string, NoticeParam> = { cloth: lay.clothAfter, panels: skirt.panels.length };
+  const size: Record<string, NoticeParam> = { cloth: lay.tableCloth, panels: skirt.panels.length };
   // Straight widths are only cut across: nothing is marked at a fold.
   const stack =
     skirt.marking === 'at the fold' ? [say(lay.headToTail ? 'fold.wholePanels' : 'fold.stack')] : [];

@@ -8,8 +8,17 @@ const HIP_EASE = inches(1);
 
 /** Round that passes over the hips, flat, with its ease. */
 export function hipNeed(body: Body): Figure<Mm> {
+  const { hip } = body;
   const ease = figure.length(HIP_EASE, 'skirt.hipEase');
-  return figure.length(mm(body.hip.value + HIP_EASE), 'skirt.openingNeeded', { hip: body.hip, ease });
+  if (hip.plusMinus === undefined)
+    return figure.length(mm(hip.value + HIP_EASE), 'skirt.openingNeeded', { hip, ease });
+  // Of a hip that was only estimated the wider end counts.
+  const unsure = figure.length(hip.plusMinus, 'skirt.hipUnsure');
+  return figure.length(mm(hip.value + unsure.value + HIP_EASE), 'skirt.openingNeededUnsure', {
+    hip,
+    unsure,
+    ease,
+  });
 }
 
 /** Below a hundredth of a millimetre two lengths are one: what binary fractions lose is no tightness. */

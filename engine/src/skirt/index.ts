@@ -2,6 +2,7 @@ export { draftSkirt, type Skirt, type SkirtOptions } from './skirt.ts';
 export { clothWeights, type ClothWeight, type DraftContext, type DraftGiven } from './context.ts';
 export {
   cutOptions,
+  usualWaistFor,
   type CutKind,
   type CutOptions,
   type Draft,
@@ -23,12 +24,16 @@ export {
 } from './waists/index.ts';
 export {
   extrasOptions,
+  type ExtraName,
   type Extras,
   type ExtrasOptions,
   type GrowthTucks,
   type Lining,
+  type LiningCloth,
   type Pockets,
+  type SeamSide,
   type Slits,
+  type Takes,
 } from './extras/index.ts';
 export type {
   Apex,

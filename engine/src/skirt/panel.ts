@@ -41,6 +41,8 @@ export interface PieceShape {
   /** What is cut from the cloth, straightening margin included. */
   readonly cut: Path;
   readonly notches: readonly Notch[];
+  /** Lines along which a piece is folded on itself; left out where it is not. */
+  readonly folds?: readonly Path[];
   /** Whether its left half is its right half mirrored about x = 0, so that it can be cut on a fold. */
   readonly symmetric: boolean;
 }

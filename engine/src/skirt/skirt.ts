@@ -5,7 +5,15 @@ import { figure } from './codes.ts';
 import type { DraftContext, DraftGiven } from './context.ts';
 import { cutOf, type CutOptions, type Draft } from './cuts/index.ts';
 import { goesOn } from './goesOn.ts';
-import { extrasOf, planExtras, takenInTucks, type Extras, type ExtrasOptions } from './extras/index.ts';
+import {
+  deepenedCut,
+  extrasOf,
+  planExtras,
+  takenInTucks,
+  withPocketNotches,
+  type Extras,
+  type ExtrasOptions,
+} from './extras/index.ts';
 import type { EdgeName, Round } from './panel.ts';
 import { canWalk } from './walks.ts';
 import { waistOf, type WaistOptions, type WaistPlan } from './waists/index.ts';
@@ -28,7 +36,8 @@ export function draftSkirt(given: DraftGiven, chosen: SkirtOptions): Skirt {
   const context: DraftContext = { ...given, inTucks: takenInTucks(given, chosen.extras) };
   const dress = waistOf(chosen.waist);
   const top = dress.top(context, chosen.waist);
-  const draft = asSewn(cutOf(chosen.cut).draft(context, chosen.cut, top));
+  const cut = deepenedCut(given, chosen.extras, chosen.cut);
+  const draft = asSewn(cutOf(cut).draft(context, cut, top));
   const waist = dress.plan(context, chosen.waist, draft);
   const extras = planExtras(context, chosen.extras, draft, waist);
   const more = extrasOf(extras);
@@ -38,9 +47,11 @@ export function draftSkirt(given: DraftGiven, chosen: SkirtOptions): Skirt {
     ...canWalk(context, draft, extras.slits),
     ...waist.notices,
     ...more.flatMap((each) => each.notices),
+    ...extras.notices,
   ];
   return {
     ...draft,
+    ...withPocketNotches(draft, extras.pockets),
     waist,
     extras,
     parts: [...draft.parts, ...waist.parts, ...more.flatMap(({ parts }) => parts)],

@@ -1,10 +1,11 @@
-import { hemNeededAt, levelWhereEnough, walkerOf, type HemNeed, type Walker } from '../body/index.ts';
+import { levelWhereEnough, walkerOf } from '../body/index.ts';
 import type { Figure, Notice } from '../figure/index.ts';
 import { mm, roundTo, type Mm } from '../units/index.ts';
 import { caution, figure, problem } from './codes.ts';
 import type { DraftContext } from './context.ts';
 import type { Draft } from './cuts/index.ts';
 import type { Slits } from './extras/index.ts';
+import { slitNeeded } from './slitNeeded.ts';
 
 /**
  * A hem below the bare step can't be walked in; below the everyday figure it can, but not up stairs. Either way
@@ -32,6 +33,10 @@ export function canWalk(context: DraftContext, draft: Draft, slits: Slits | null
         ? problem('skirt.hemBelowStrideWiden', { hem, needed, wider })
         : caution('skirt.hemNarrowWiden', { hem, needed, wider }),
     ];
+  if (slits) {
+    const params = { hem, needed, wider, height: slits.height, slit };
+    return [isProblem ? problem('skirt.slitTooLow', params) : caution('skirt.slitTooLow', params)];
+  }
   const shorter = shorterBy(context, level, body.hemHeight);
   const params = { hem, needed, wider, shorter, slit };
   return [
@@ -50,38 +55,4 @@ function widerMark({ mark }: DraftContext, draft: Draft, need: Figure<Mm>): Figu
 function shorterBy({ mark }: DraftContext, level: Figure<Mm>, hemHeight: Figure<Mm>): Figure<Mm> {
   const exact = mm(Math.max(0, level.value - hemHeight.value));
   return figure.length(roundTo(exact, mark, 'up'), 'skirt.walkShorter', { level, hemHeight }, { exact });
-}
-
-/** Halvings that bring the slit's end to less than a hundredth of a millimetre on the tallest body. */
-const HALVINGS = 18;
-
-/** A slit ends where what is left closed above it is wide enough; above its end the skirt narrows with its flare. */
-export function slitNeeded(
-  { mark }: DraftContext,
-  walker: Walker,
-  draft: Draft,
-  hemHeight: Figure<Mm>,
-): Figure<Mm> | null {
-  const taper = (draft.hemRound.value - draft.opening.value) / draft.finishedLength.value;
-  const enough = (up: number): boolean => {
-    const level = figure.length(mm(hemHeight.value + up), 'skirt.walkSlit');
-    const need: HemNeed = hemNeededAt(walker, level);
-    return draft.hemRound.value - taper * up >= need.everyday.value;
-  };
-  let low = 0;
-  let high = Math.max(0, walker.hipHeight.value - hemHeight.value);
-  if (!enough(high)) return null;
-  for (let i = 0; i < HALVINGS; i++) {
-    const middle = (low + high) / 2;
-    if (enough(middle)) high = middle;
-    else low = middle;
-  }
-  // A slit counts only when it reaches above the knee.
-  const aboveKnee = Math.max(high, walker.kneeHeight.value - hemHeight.value);
-  return figure.length(
-    roundTo(mm(aboveKnee), mark, 'up'),
-    'skirt.walkSlit',
-    { hem: draft.hemRound, hemHeight },
-    { exact: mm(aboveKnee) },
-  );
 }

@@ -24,6 +24,7 @@ export type WorkName =
   | 'elastic join'
   | 'elastic catch'
   | 'cord eyelet'
+  | 'cord catch'
   | 'pocket seam'
   | 'pocket bag'
   | 'slit edge'

@@ -20,7 +20,13 @@ export type SuppliesFigureCode =
   | 'supplies.least'
   | 'supplies.buy'
   | 'supplies.pieces'
-  | 'supplies.boltWidth';
+  | 'supplies.boltWidth'
+  | 'supplies.pieceWidth'
+  | 'supplies.pieceHeight'
+  | 'supplies.knit'
+  | 'supplies.bandPiece'
+  | 'supplies.interfacingWidth'
+  | 'supplies.zip';
 
 export type SuppliesNoticeCode = 'supplies.unwashedRibbon' | 'supplies.flame' | 'supplies.flameAndSpray';
 

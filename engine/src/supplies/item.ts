@@ -13,6 +13,12 @@ export type Advice =
   | 'satinNeedle'
   | 'threadColour'
   | 'elasticSoft'
+  | 'liningWashes'
+  | 'knitStretches'
+  | 'interfacingTry'
+  | 'cordEnds'
+  | 'zipShortened'
+  | 'buttonsFlat'
   | 'chalkWashesOut'
   | 'pinsFine'
   | 'glueWashable'
@@ -21,10 +27,20 @@ export type Advice =
 
 /** One line of the shopping list. */
 export interface Item {
-  readonly what: 'cloth' | 'ribbon' | 'elastic' | 'thread' | 'overlock thread' | Notion;
+  readonly what:
+    | 'cloth'
+    | 'lining'
+    | 'knit'
+    | 'interfacing'
+    | 'ribbon'
+    | 'elastic'
+    | 'cord'
+    | 'thread'
+    | 'overlock thread'
+    | Notion;
   /** Null where it is of no colour, or of the cloth's. */
   readonly colour: Colour | null;
-  /** Of ribbon, elastic and cloth. */
+  /** Of what is sold by length. */
   readonly width: Figure<Mm> | null;
   /** What the skirt takes; null where a piece is a piece. */
   readonly need: Figure<Mm> | null;

@@ -5,15 +5,18 @@ import { mm } from '../units/index.ts';
 const shopStep = { least: mm(1), most: mm(10_000) };
 const spool = { least: mm(1000), most: mm(20_000_000) };
 
-const byLength = (fields: Fields) =>
-  z
-    .strictObject({
-      step: fields.usual(shopStep, { inches: '1/8 yd', metric: '0.1 m' }),
-      least: fields.usual(shopStep, { inches: '1/8 yd', metric: '0.1 m' }),
-      /** Of one yard or one metre. */
-      price: priceField.optional(),
-    })
-    .prefault({});
+const soldByLength = (fields: Fields) => ({
+  step: fields.usual(shopStep, { inches: '1/8 yd', metric: '0.1 m' }),
+  least: fields.usual(shopStep, { inches: '1/8 yd', metric: '0.1 m' }),
+  /** Of one yard or one metre. */
+  price: priceField.optional(),
+});
+
+const byLength = (fields: Fields) => z.strictObject(soldByLength(fields)).prefault({});
+
+/** Iron-on interfacing stiffens a band that does not stretch; some makers leave it out. Common practice, no source. */
+const interfacing = (fields: Fields) =>
+  z.strictObject({ use: z.boolean().default(true), ...soldByLength(fields) }).prefault({});
 
 /**
  * Thread for each unit of seam. Stitch 301: 2.5 in four sources. 304: sources say 5.5 and 7.0, the larger is the
@@ -44,6 +47,9 @@ const notionPrices = {
   glue: priceField.optional(),
   spray: priceField.optional(),
   sealant: priceField.optional(),
+  zip: priceField.optional(),
+  /** Of one. */
+  buttons: priceField.optional(),
 };
 export type Notion = keyof typeof notionPrices;
 
@@ -54,6 +60,10 @@ export const suppliesOptions = (fields: Fields) =>
     /** Of each colour and width, to test its colour and a stitch on. Common practice, no source. */
     ribbonSpare: fields.usual({ least: mm(0), most: mm(2000) }, { inches: '4 in', metric: '10 cm' }),
     elastic: byLength(fields),
+    cord: byLength(fields),
+    /** Stretch cloth of a band. */
+    knit: byLength(fields),
+    interfacing: interfacing(fields),
     thread: thread(fields),
     notions: z.strictObject(notionPrices).prefault({}),
   });

@@ -1,26 +1,16 @@
 import { type ClothOptions, type ClothPlan } from '../cloth/index.ts';
 import { colourKey } from '../fields/index.ts';
-import type { Figure, Notice } from '../figure/index.ts';
+import type { Notice } from '../figure/index.ts';
 import { ribbonTotals, type Composition, type RibbonOptions, type RibbonTotal } from '../ribbon/index.ts';
 import type { StitchLine } from '../seams/index.ts';
 import type { Skirt } from '../skirt/index.ts';
-import {
-  MM_PER_METRE,
-  MM_PER_YARD,
-  longest,
-  mm,
-  minorDigits,
-  parseMoney,
-  roundTo,
-  times,
-  type MeasureSystem,
-  type Mm,
-  type Money,
-} from '../units/index.ts';
+import { mm, times, type MeasureSystem, type Money } from '../units/index.ts';
 import { caution, figure } from './codes.ts';
 import type { Advice, Item } from './item.ts';
 import type { Notion, SuppliesOptions } from './options.ts';
+import { lengthToBuy, priced, unitPrice } from './prices.ts';
 import { threadTotals, type ThreadTotal } from './thread.ts';
+import { waistItems } from './waistItems.ts';
 
 /** All that must be bought or found for one skirt. */
 export interface Supplies {
@@ -37,6 +27,8 @@ export interface SuppliesInput {
   readonly skirt: Skirt;
   readonly ribbons: Composition;
   readonly cloth: ClothPlan;
+  /** Null where nothing is cut from a cloth of its own. */
+  readonly lining: ClothPlan | null;
   readonly lines: readonly StitchLine[];
   readonly clothOptions: ClothOptions;
   readonly ribbonOptions: RibbonOptions;
@@ -50,8 +42,9 @@ export function listSupplies(input: SuppliesInput): Supplies {
   const thread = threadTotals(inOneColour(input), input.options.thread);
   const items = [
     clothItem(input),
+    ...liningItems(input),
     ...totals.map((total) => ribbonItem(total, input)),
-    ...elasticItems(input),
+    ...waistItems(input.skirt, input),
     ...thread.map((each) => threadItem(each, input)),
     ...notionItems(input),
   ];
@@ -83,20 +76,6 @@ function noticesOf({ ribbons, clothOptions, ribbonOptions }: SuppliesInput): Not
   return notices;
 }
 
-/** Price of a length sold by the yard or the metre. */
-function priced(price: string | undefined, buy: Figure<Mm>, input: SuppliesInput): Money | null {
-  const each = unitPrice(price, input);
-  return each && times(each, buy.value / (input.system === 'inches' ? MM_PER_YARD : MM_PER_METRE));
-}
-
-/** A price written finer than the currency's coins (12.50 yen) is taken to the nearest coin. */
-function unitPrice(price: string | undefined, { options }: SuppliesInput): Money | null {
-  if (price === undefined) return null;
-  const coins = Number(price).toFixed(minorDigits(options.currency));
-  const parsed = parseMoney(coins, options.currency);
-  return parsed.ok ? parsed.value : null;
-}
-
 function clothItem(input: SuppliesInput): Item {
   const { chosen } = input.cloth;
   return {
@@ -110,15 +89,23 @@ function clothItem(input: SuppliesInput): Item {
   };
 }
 
-type ByLength = SuppliesOptions['ribbon'];
-
-function lengthToBuy(need: Figure<Mm>, { step, least }: ByLength): Figure<Mm> {
-  const rounded = roundTo(longest(need.value, least), step, 'up');
-  return figure.length(rounded, 'supplies.buy', {
-    need,
-    step: figure.length(step, 'supplies.step'),
-    least: figure.length(least, 'supplies.least'),
-  });
+/** Of the lining, and of pocket bags where they are cut from it. */
+function liningItems(input: SuppliesInput): Item[] {
+  const { lining, skirt } = input;
+  const cloth = skirt.extras.liningCloth;
+  if (!lining || !cloth) return [];
+  const { clothBefore, toBuy } = lining.chosen;
+  return [
+    {
+      what: 'lining',
+      colour: null,
+      width: cloth.width,
+      need: clothBefore,
+      buy: toBuy,
+      price: priced(cloth.price, toBuy, input),
+      advice: ['liningWashes'],
+    },
+  ];
 }
 
 function ribbonItem({ colour, width, total }: RibbonTotal, input: SuppliesInput): Item {
@@ -134,24 +121,6 @@ function ribbonItem({ colour, width, total }: RibbonTotal, input: SuppliesInput)
     price: priced(input.options.ribbon.price, buy, input),
     advice: ['washable', 'dyeLot', 'realWidth'],
   };
-}
-
-function elasticItems(input: SuppliesInput): Item[] {
-  const { elastic } = input.skirt.waist;
-  if (!elastic) return [];
-  const buy = lengthToBuy(elastic.cut, input.options.elastic);
-  const price = priced(input.options.elastic.price, buy, input);
-  return [
-    {
-      what: 'elastic',
-      colour: null,
-      width: elastic.width,
-      need: elastic.cut,
-      buy,
-      price,
-      advice: ['elasticSoft'],
-    },
-  ];
 }
 
 function threadItem({ colour, overlock, total, spools }: ThreadTotal, input: SuppliesInput): Item {

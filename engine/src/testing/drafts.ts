@@ -27,6 +27,12 @@ export function draftOf(raw: RawRequest = {}): Drafted {
   return { raw, request, context, skirt: draftSkirt(context, request) };
 }
 
+/** The same request for a body whose front, back and sides are alike, standing: what is drafted for it has a level top. */
+export function ofLevelBody(raw: RawRequest): RawRequest {
+  const { levels: _levels, wears: _wears, ...body } = raw.body ?? {};
+  return { ...raw, body };
+}
+
 /** Codes of the notices, in their order. */
 export const codesOf = (told: {
   readonly notices: readonly { readonly code: string }[];

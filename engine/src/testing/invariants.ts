@@ -16,7 +16,10 @@ export function broken(plan: SkirtPlan): string[] {
   must(skirt.opening.value > 0, 'there is no opening');
   must(skirt.hemRound.value >= skirt.opening.value - SLACK, 'the hem is narrower than the top');
   must(skirt.marks.hemQuarter.value >= skirt.marks.waistQuarter.value - SLACK, 'the skirt narrows downwards');
-  must(skirt.marks.cutLength.value >= skirt.finishedLength.value, 'the panel is shorter than the skirt');
+  must(
+    skirt.marks.cutLength.value + skirt.waist.above.value >= skirt.finishedLength.value - SLACK,
+    'panel and waist are shorter than the skirt',
+  );
 
   let under = 0;
   for (const row of ribbons.rows) {

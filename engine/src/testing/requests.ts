@@ -11,6 +11,7 @@ export interface RawRequest extends Part {
   readonly body?: Part;
   readonly cut?: Part;
   readonly waist?: Part;
+  readonly extras?: Part;
   readonly ribbons?: Part;
   readonly cloth?: Part;
   readonly supplies?: Part;
@@ -47,6 +48,10 @@ const percents = (least: number, most: number): fc.Arbitrary<number | string> =>
     .map(([tenths, asText]) => (asText ? `${String(tenths / 10)} %` : tenths / 10));
 
 const pace = fc.constantFrom('easy', 'usual', 'brisk');
+const wears = fc.constantFrom('standing', 'seated', 'expecting');
+/** Each one in three, so that most bodies are as most people write them. */
+const seldom = <T>(values: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> =>
+  fc.oneof({ arbitrary: fc.constant(undefined), weight: 2 }, { arbitrary: values, weight: 1 });
 
 /** Proportions as they are met, of toddlers and of grown people. */
 const likelyBody: fc.Arbitrary<Part> = document(
@@ -61,12 +66,45 @@ const likelyBody: fc.Arbitrary<Part> = document(
       pace: maybe(pace),
       second: fc.double({ min: 0.98, max: 1.02, noNaN: true }),
       again: fc.boolean(),
+      hipBy: fc.constantFrom('tape', 'tape', 'tape', 'halves', 'both', 'size', 'none'),
+      uneven: fc.double({ min: -0.03, max: 0.03, noNaN: true }),
+      wears: maybe(wears),
     })
-    .chain(({ height, waist, hip, length, knows, age, pace, second, again }) => {
+    .chain(({ height, waist, hip, length, knows, age, pace, second, again, hipBy, uneven, wears }) => {
       const girth = waist * height;
+      const seat = Math.max(310, girth * hip);
+      const floor = (share: number) => seldom(anyLength((0.62 + share) * height));
+      const given = <T>(there: boolean, values: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> =>
+        there ? values : fc.constant(undefined);
       return fc.record({
         waist: anyLength(girth),
-        hip: anyLength(Math.max(302, girth * hip)),
+        hip: given(hipBy === 'tape' || hipBy === 'both', anyLength(seat)),
+        halves: given(
+          hipBy === 'halves' || hipBy === 'both',
+          document(
+            fc.record({
+              left: anyLength((0.5 + uneven) * seat),
+              right: anyLength((0.5 - uneven) * seat),
+            }),
+          ),
+        ),
+        size: given(
+          hipBy === 'size',
+          fc.record({ from: anyLength(0.98 * seat), to: anyLength(1.02 * seat) }),
+        ),
+        levels: seldom(
+          document(
+            fc.record({
+              front: floor(uneven),
+              back: floor(-uneven),
+              left: floor(uneven / 3),
+              right: floor(0),
+            }),
+          ),
+        ),
+        wears: fc.constant(wears),
+        hipDepth: seldom(anyLength(0.12 * height)),
+        thigh: seldom(anyLength(0.38 * height)),
         waistToHem: anyLength(length * height),
         waistToFloor:
           knows === 'floor' || knows === 'both' ? anyLength(0.62 * height) : fc.constant(undefined),
@@ -82,7 +120,22 @@ const likelyBody: fc.Arbitrary<Part> = document(
 const unlikelyBody: fc.Arbitrary<Part> = document(
   fc.record({
     waist: lengthBetween(250, 2500),
-    hip: lengthBetween(300, 2500),
+    hip: maybe(lengthBetween(300, 2500)),
+    halves: seldom(fc.record({ left: lengthBetween(150, 1250), right: lengthBetween(150, 1250) })),
+    size: seldom(fc.record({ from: lengthBetween(300, 2500), to: lengthBetween(300, 2500) })),
+    levels: seldom(
+      document(
+        fc.record({
+          front: maybe(lengthBetween(250, 1800)),
+          back: maybe(lengthBetween(250, 1800)),
+          left: maybe(lengthBetween(250, 1800)),
+          right: maybe(lengthBetween(250, 1800)),
+        }),
+      ),
+    ),
+    wears: maybe(wears),
+    hipDepth: seldom(lengthBetween(30, 600)),
+    thigh: seldom(lengthBetween(100, 1500)),
     waistToHem: lengthBetween(100, 1800),
     waistToFloor: maybe(lengthBetween(250, 1800)),
     height: maybe(lengthBetween(500, 2750)),
@@ -92,11 +145,11 @@ const unlikelyBody: fc.Arbitrary<Part> = document(
   }),
 );
 
-/** A body as it stands in a document, each length in units of its own. */
-export const anyBody: fc.Arbitrary<Part> = fc.oneof(
-  { arbitrary: likelyBody, weight: 3 },
-  { arbitrary: unlikelyBody, weight: 1 },
-);
+/** A body as it stands in a document, each length in units of its own, any of what is welcome there or not. */
+export const anyBody: fc.Arbitrary<Part> = fc
+  .oneof({ arbitrary: likelyBody, weight: 3 }, { arbitrary: unlikelyBody, weight: 1 })
+  // A hip that nobody measured stands there as undefined, so that no middling one takes its place.
+  .map((body) => ({ hip: undefined, ...body }));
 
 const fullness = fc.integer({ min: 100, max: 400 }).map((hundredths) => hundredths / 100);
 
@@ -122,16 +175,127 @@ export const anyGathered: fc.Arbitrary<Part> = fc
   .tuple(some({ ...commonCut, widths: fc.integer({ min: 1, max: 12 }), wholeWidths: fc.boolean() }))
   .map(([options]) => ({ kind: 'gathered', ...options }));
 
+export const anyCircle: fc.Arbitrary<Part> = fc
+  .tuple(
+    some({
+      fraction: fc.constantFrom('1/4', '1/3', '1/2', '3/4', 'full'),
+      pieces: fc.constantFrom('auto', 1, 2, 4),
+      sideSeam: commonCut.sideSeam,
+      hem: commonCut.hem,
+      hemTurnUnder: commonCut.hemTurnUnder,
+      margin: commonCut.margin,
+    }),
+  )
+  .map(([options]) => ({ kind: 'circle', ...options }));
+
+const hundredths = (least: number, most: number) =>
+  fc.integer({ min: least * 100, max: most * 100 }).map((count) => count / 100);
+
+export const anyTiered: fc.Arbitrary<Part> = fc
+  .tuple(
+    some({
+      ...commonCut,
+      tiers: fc.integer({ min: 2, max: 5 }),
+      ratios: fc.array(hundredths(1, 3), { maxLength: 4 }),
+      shares: fc.array(hundredths(1, 5), { maxLength: 5 }),
+      tierSeam: lengthBetween(3, 30),
+    }),
+  )
+  .map(([options]) => ({ kind: 'tiered', ...options }));
+
 /** Every cut with any of its options. */
 export const anyCut: fc.Arbitrary<Part> = fc.oneof(anyFlared, anyGathered);
 
-export const anyWaist: fc.Arbitrary<Part> = some({
+const aboveOne = fc.integer({ min: 10, max: 30 }).map((tenths) => tenths / 10);
+const elastic = {
   elasticWidth: lengthBetween(6, 60),
-  ease: lengthBetween(1, 15),
-  turnUnder: lengthBetween(1, 15),
+  ease: lengthBetween(2, 15),
   elasticShare: percents(70, 100),
   join: lengthBetween(1, 30),
-  mostStretch: fc.integer({ min: 10, max: 30 }).map((tenths) => tenths / 10),
+  mostStretch: aboveOne,
+};
+const takeUp = {
+  takeUp: fc.constantFrom('gathers', 'darts'),
+  dartLength: lengthBetween(20, 200),
+  dartMost: lengthBetween(8, 60),
+};
+const ofKind = (kind: string, fields: Readonly<Record<string, fc.Arbitrary<unknown>>>) =>
+  some(fields).map((options) => ({ kind, ...options }));
+
+export const anyTurnedCasing: fc.Arbitrary<Part> = some({ ...elastic, turnUnder: lengthBetween(1, 15) });
+export const anySeparateCasing = ofKind('separate casing', { ...elastic, seam: lengthBetween(3, 30) });
+export const anyFlatFront = ofKind('flat front', {
+  ...elastic,
+  ...takeUp,
+  seam: lengthBetween(3, 30),
+  frontShare: percents(25, 75),
+});
+export const anyDrawstring = ofKind('drawstring', {
+  cordWidth: lengthBetween(2, 40),
+  ease: lengthBetween(1, 15),
+  turnUnder: lengthBetween(1, 15),
+  tieEnd: lengthBetween(0, 600),
+  leastEnd: lengthBetween(0, 200),
+});
+export const anyPlainBand = ofKind('plain waistband', {
+  ...takeUp,
+  height: lengthBetween(10, 100),
+  seam: lengthBetween(3, 30),
+  ease: lengthBetween(0, 80),
+  opens: fc.constantFrom('zip', 'placket'),
+  openingDepth: lengthBetween(20, 400),
+  overlap: lengthBetween(0, 100),
+});
+export const anyStretchBand = ofKind('stretch band', {
+  height: lengthBetween(10, 300),
+  bandShare: percents(50, 100),
+  mostStretch: aboveOne,
+  seam: lengthBetween(3, 30),
+});
+
+/** Every waist with any of its options. */
+export const anyWaist: fc.Arbitrary<Part> = fc.oneof(
+  anyTurnedCasing,
+  anySeparateCasing,
+  anyFlatFront,
+  anyDrawstring,
+  anyPlainBand,
+  anyStretchBand,
+);
+
+/** Any of the extras, each with any of its options. */
+export const anyExtras: fc.Arbitrary<Part> = some({
+  pockets: some({
+    count: fc.constantFrom(1, 2),
+    side: fc.constantFrom('left', 'right'),
+    hand: lengthBetween(100, 350),
+    below: lengthBetween(0, 400),
+    seam: lengthBetween(6, 25),
+    cloth: fc.constantFrom('skirt', 'lining'),
+  }),
+  slits: some({
+    where: fc.constantFrom('sides', 'left side', 'right side', 'back'),
+    height: lengthBetween(30, 1000),
+    facing: lengthBetween(10, 80),
+  }),
+  lining: some({
+    shorter: lengthBetween(0, 500),
+    fullness: fc.integer({ min: 100, max: 250 }).map((hundredths) => hundredths / 100),
+    seam: lengthBetween(3, 30),
+    hem: lengthBetween(6, 100),
+  }),
+  tucks: some({
+    how: fc.constantFrom('tucks', 'deep hem'),
+    count: fc.integer({ min: 1, max: 8 }),
+    depth: lengthBetween(3, 60),
+    months: fc.integer({ min: 1, max: 60 }),
+    letsDown: lengthBetween(5, 300),
+    below: lengthBetween(0, 300),
+  }),
+  liningCloth: some({
+    width: lengthBetween(500, 2000),
+    selvage: lengthBetween(0, 30),
+  }),
 });
 
 const hexColour = fc.integer({ min: 0, max: 0xffffff }).map((n) => `#${n.toString(16).padStart(6, '0')}`);
@@ -232,6 +396,7 @@ const rest = some({
   supplies: anySupplies,
   sewing: anySewing,
   paper: fc.constantFrom('letter', 'a4'),
+  extras: anyExtras,
 });
 
 /** Any request that parses: every cut, every option, each there or not, lengths in any units. */

@@ -10,6 +10,7 @@ import type { Caution, SentenceCode, SewingFigureCode, Station, StepId } from '.
 import type {
   ClothWeight,
   CutKind,
+  ExtraName,
   PanelName,
   PartName,
   SkirtFigureCode,
@@ -58,6 +59,9 @@ export interface Catalogue {
   readonly cutsAbout: Readonly<Record<CutKind, string>>;
   readonly waists: Readonly<Record<WaistKind, string>>;
   readonly waistsAbout: Readonly<Record<WaistKind, string>>;
+  readonly extras: Readonly<Record<ExtraName, string>>;
+  /** One plain sentence for each, as of the cuts. */
+  readonly extrasAbout: Readonly<Record<ExtraName, string>>;
   readonly weights: Readonly<Record<ClothWeight, string>>;
   readonly panels: Readonly<Record<PanelName | 'round', string>>;
   readonly parts: Readonly<Record<PartName, string>>;

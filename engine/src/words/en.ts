@@ -10,6 +10,12 @@ export const en: Catalogue = {
     'body.waistToFloor': 'waist to floor',
     'body.height': 'height',
     'body.calf': 'calf',
+    'body.hipDepth': 'waist to hip line',
+    'body.thigh': 'thigh',
+    'body.levelFront': 'waist to floor at centre front',
+    'body.levelBack': 'waist to floor at centre back',
+    'body.levelLeft': 'waist to floor at the left side',
+    'body.levelRight': 'waist to floor at the right side',
     'body.largerOfTwo': ['larger of two measurements', 'larger of {first} and {second}'],
     'body.meanOfTwo': ['halfway between two measurements', '({first} + {second}) ÷ 2'],
     'body.takesDifference': ['difference between the two measurements', '{larger} − {smaller}'],
@@ -21,6 +27,25 @@ export const en: Catalogue = {
       'height, estimated from waist to floor',
       '{start} + {slope} × {measure} {measure_name}',
     ],
+    'body.hipFromWaist': ['hip, estimated from the waist', '{start} + {slope} × {measure} {measure_name}'],
+    'body.hipFromSize': ['hip, from the printed size', '({from} + {to}) ÷ 2'],
+    'body.hipAsWaist': 'hip, not measured: the waist stands in for it',
+    'body.sizeFrom': 'printed size, from',
+    'body.sizeTo': 'printed size, to',
+    'body.halfLeft': 'left half of the hip',
+    'body.halfRight': 'right half of the hip',
+    'body.hipFromHalves': ['hip, from its two halves', '{left} left half + {right} right half'],
+    'body.hipHalf': ['half the hip', '{hip} hip ÷ 2'],
+    'body.hipSide': ['this side of the hip', '{hip} hip × {half} ÷ {sum}'],
+    'body.hipDepthShare': 'waist to hip line as a share of height',
+    'body.hipDepthFromHeight': ['waist to hip line, from height', '{height} height × {depthShare}'],
+    'body.usualHipDepth': 'usual waist to hip line',
+    'body.floorFromLevels': ['waist to floor, halfway between two places', '({first} + {second}) ÷ 2'],
+    'body.rise': ['longer at the top here', '{level} from here to the floor − {base}'],
+    'body.usualRise': 'longer at the top here, as is usual',
+    'body.noRise': 'nothing more at the top here',
+    'body.mostRiseShare': 'most that is made at the top, as a share of the length',
+    'body.riseHeld': ['longer at the top here, as far as it goes', '{waistToHem} waist to hem × {share}'],
     'body.lineStart': 'fixed part of the survey’s rule',
     'body.lineSlope': 'share in the survey’s rule',
     'body.expected': ['usual for this body', '{start} + {slope} × {measure}'],
@@ -42,6 +67,9 @@ export const en: Catalogue = {
     'body.legGirth': ['round the leg', '{height} height × {girthShare}'],
     'body.calfGirthShare': 'round the calf as a share of height',
     'body.legGirthFromCalf': ['round the leg, from the calf', '{calf} × {girthShare} ÷ {calfShare}'],
+    'body.thighGirthShare': 'round the thigh as a share of height',
+    'body.legGirthFromThigh': ['round the leg, from the thigh', '{thigh} × {girthShare} ÷ {thighShare}'],
+    'body.legGirthFromBoth': ['round the leg, from calf and thigh', '({fromCalf} + {fromThigh}) ÷ 2'],
     'body.legGirthBetween': [
       'round the leg at this level',
       '{lowGirth} + ({highGirth} − {lowGirth}) × ({level} − {lowLevel}) ÷ ({highLevel} − {lowLevel})',
@@ -56,6 +84,36 @@ export const en: Catalogue = {
     ],
     'body.adultHemFloor': 'makers’ least hem for an adult',
     'body.noNeedKnown': 'no least hem known',
+    'body.noStepsTaken': 'no steps are taken in it',
+    'body.growth': 'growth on the same line of the growth reference',
+    'body.heightAfter': ['height by then', '{height} height now + {growth} of growth'],
+    'body.waistToFloorAfter': [
+      'waist to floor by then',
+      '{measure} waist to floor × {after} height by then ÷ {height} height now',
+    ],
+    'body.waistToHemAfter': [
+      'waist to hem by then, at the same level',
+      '{measure} waist to hem × {after} height by then ÷ {height} height now',
+    ],
+    'body.hemRise': [
+      'how far the hem rises',
+      '{longer} waist to hem by then − {waistToHem} waist to hem now',
+    ],
+    'body.keepFor': [
+      'length to keep for growing',
+      '{longer} waist to hem by then − {waistToHem} waist to hem now',
+    ],
+    'body.shortWhen': 'rise that makes the skirt too short',
+    'body.riseAllowed': [
+      'rise that makes the skirt too short, once let down',
+      '{shortWhen} too short + {kept} let down',
+    ],
+    'body.heightWhenShort': [
+      'height at which the skirt is too short',
+      '{height} height now × ({waistToHem} waist to hem + {rise} rise) ÷ {waistToHem} waist to hem',
+    ],
+    'body.monthsUntilShort': 'months within which the skirt gets too short',
+    'body.fitMonths': 'months that the skirt is to fit',
 
     'skirt.fullness': 'fullness',
     'skirt.layers': 'layers',
@@ -65,6 +123,16 @@ export const en: Catalogue = {
     'skirt.hemAllowance': 'hem',
     'skirt.margin': 'to straighten',
     'skirt.finishedLength': ['finished length', '{asked} waist to hem'],
+    'skirt.panelLength': [
+      'length of the panels',
+      '{finished} finished − {above} that the waist stands above them',
+    ],
+    'skirt.panelLengthTucked': [
+      'length of the panels',
+      '{finished} finished − {above} that the waist stands above them + {tucks} in tucks',
+    ],
+    'skirt.seamSide': ['one seam', '{sewn} + {casing} above + {hem} hem'],
+    'skirt.seamLine': 'finished side',
     'skirt.topQuarter': ['waist mark at the fold', '{girth} {girth_name} × {fullness} ÷ {layers} layers'],
     'skirt.hemQuarter': [
       'hem mark at the fold',
@@ -113,6 +181,11 @@ export const en: Catalogue = {
     ],
     'skirt.hipEase': 'ease to pull it on',
     'skirt.openingNeeded': ['needed to go over the hips', '{hip} hip + {ease} ease'],
+    'skirt.openingNeededUnsure': [
+      'needed to go over the hips',
+      '{hip} hip + {unsure} because it was estimated + {ease} ease',
+    ],
+    'skirt.hipUnsure': 'hip may be wider by',
     'skirt.flareAtFold': ['flare at the fold', '{hem} hem mark − {top} waist mark'],
     'skirt.sideExcess': [
       'side longer than the centre by',
@@ -152,6 +225,54 @@ export const en: Catalogue = {
       'round that is needed',
       'largest of {full} (fullness), {step} (room to walk), {floor} (makers’ least), {hip} (to go on)',
     ],
+    'skirt.fullTurn': 'full turn (2 × π)',
+    'skirt.circleFraction': 'part of a circle',
+    'skirt.circleRadius': [
+      'radius of the waist curve',
+      '({round} round + {edges} × {seam} seam allowance) ÷ ({turn} × {fraction} of a circle)',
+    ],
+    'skirt.circleRadiusWider': [
+      'radius of the waist curve',
+      '{hand} by the round + {more} so that the sewn top is not tight',
+    ],
+    'skirt.circleRadiusMore': 'more, for seams and a top that rises',
+    'skirt.circleQuarter': [
+      'quarter of the cloth round',
+      '{turn} × {fraction} of a circle × {radius} radius ÷ {layers}',
+    ],
+    'skirt.tiers': 'tiers',
+    'skirt.tierHeight': 'finished height of the tier',
+    'skirt.tierTopRound': ['round of the top tier', 'larger of {full} (fullness), {least} (for the waist)'],
+    'skirt.tierNextRound': ['round that the tier is to have', '{above} above × {ratio}'],
+    'skirt.tierRatio': 'times as full as the tier above',
+    'skirt.tierRatioAsked': 'times as full as the tier above, as you asked',
+    'skirt.tierRatioWidened': 'times as full as the tier above, for room to walk',
+    'skirt.tierStrips': [
+      'strips in the tier',
+      '{round} round ÷ ({cloth} cloth − 2 × {seam} seam allowance), rounded up',
+    ],
+    'skirt.tierStripsMost': 'most strips in a tier',
+    'skirt.tierStrip': [
+      'width of a strip',
+      '({round} round + {edges} × {seam} seam allowance) ÷ {strips} strips',
+    ],
+    'skirt.tierStripWhole': 'width of a strip, as wide as the cloth',
+    'skirt.tierRound': [
+      'round of the tier, seam to seam',
+      '{strips} strips × {strip} − {edges} × {seam} seam allowance',
+    ],
+    'skirt.tierQuarter': ['quarter mark', '{strips} strips × {strip} ÷ {layers}'],
+    'skirt.tierSeam': 'seam allowance between tiers',
+    'skirt.tierSeamEdges': 'edges sewn to another tier',
+    'skirt.tierCutLength': [
+      'length to cut, one strip of each tier',
+      '{length} finished + {above} above + {hem} hem + {edges} × {seam} between tiers',
+    ],
+    'skirt.tierCutLengthTrimmed': [
+      'length to cut, one strip of each tier',
+      '{length} finished + {above} above + {hem} hem + {edges} × {seam} between tiers + {tiers} × {margin} to straighten',
+    ],
+    'skirt.stripJoin': ['one join', '{sewn} + {above} above + {below} below'],
     'skirt.gatheredQuarter': ['quarter mark', '{widths} widths × {cloth} cloth ÷ {layers}'],
     'skirt.trimmedQuarter': ['quarter mark', '({round} round + {edges} × {seam} seam allowance) ÷ {layers}'],
     'skirt.walkWider': [
@@ -160,16 +281,206 @@ export const en: Catalogue = {
     ],
     'skirt.walkShorter': ['shorter by', '{level} above the floor − {hemHeight} hem above the floor'],
     'skirt.walkSlit': 'slit up to',
+    'skirt.pocketCount': 'pockets',
+    'skirt.hand': 'round the knuckles',
+    'skirt.handUsual': 'a usual hand, round the knuckles',
+    'skirt.handShare': 'share of the height',
+    'skirt.handOfHeight': ['a child’s hand, round the knuckles', '{height} height × {share}'],
+    'skirt.pocketEase': 'room for the hand',
+    'skirt.pocketBagEase': 'room beside the hand',
+    'skirt.pocketOpening': ['pocket opening', '{hand} hand ÷ 2 + {ease} ease'],
+    'skirt.pocketBagWidth': ['width of the pocket bag', '{hand} hand ÷ 2 + {ease} ease'],
+    'skirt.pocketHeadroom': 'bag above and below the opening',
+    'skirt.pocketBelow': 'opening below the top line',
+    'skirt.pocketSeam': 'seam allowance at the pocket',
+    'skirt.pocketDroop': 'bag below its straight edge',
+    'skirt.pocketSeamLine': ['straight edge of the bag', '{opening} opening + 2 × {headroom}'],
+    'skirt.pocketBagLine': 'round the pocket bag',
+    'skirt.pocketBagDepth': [
+      'bag hangs below the opening’s start',
+      '{opening} opening + {headroom} + {hang} below its straight edge',
+    ],
+    'skirt.pocketCutWidth': ['width to cut', '{width} + 2 × {seam} seam allowance'],
+    'skirt.pocketCutLength': [
+      'length to cut',
+      '{line} straight edge + {hang} below it + 2 × {seam} seam allowance',
+    ],
+    'skirt.slitCount': 'slits',
+    'skirt.slitAsked': 'slit, as you asked',
+    'skirt.slitMost': 'slit, as high as the skirt has room',
+    'skirt.slitShare': 'usual share of the length',
+    'skirt.slitUsual': ['slit, as is usual', '{length} finished × {share}'],
+    'skirt.slitFacing': 'facing of the slit',
+    'skirt.slitUnder': 'turned under on the facing',
+    'skirt.slitEnd': 'seam at the ends of the facing',
+    'skirt.slitTack': 'bar tack',
+    'skirt.slitEdge': ['one edge of a slit', '2 × {height} + {tack} bar tack'],
+    'skirt.slitFacingWidth': ['width to cut', '{facing} facing + {seam} seam + {under} turned under'],
+    'skirt.slitFacingLength': ['length to cut', '{height} slit + 2 × {end} at the ends'],
+    'skirt.tierLength': 'length of this round of panels',
+    'skirt.belowWaist': ['panels, tucks taken', '{panel} panels − {tucks} in tucks'],
+    'skirt.liningClothWidth': 'width of the lining cloth',
+    'skirt.liningSelvage': 'selvage of the lining cloth',
+    'skirt.liningShorter': 'shorter than the skirt by',
+    'skirt.liningLength': ['length of the lining', '{skirt} skirt − {shorter} shorter'],
+    'skirt.liningLeast': ['length of the lining', '{skirt} skirt ÷ 3'],
+    'skirt.liningHem': 'hem of the lining',
+    'skirt.liningSeam': 'seam allowance of the lining',
+    'skirt.liningStarts': 'lining sewn on below the top line',
+    'skirt.liningTop': ['least round the lining’s top', 'larger of {full} (fullness), {hip} (to go on)'],
+    'skirt.liningNeed': ['least round the lining’s hem', 'larger of {top} (its top), {step} (room to walk)'],
+    'skirt.liningLevel': 'the lining’s hem above the floor',
+    'skirt.liningTopLine': 'round the lining’s top',
+    'skirt.liningHemLine': 'round the lining’s hem',
+    'skirt.liningTopQuarter': [
+      'lining’s top mark at the fold',
+      '({round} round + {edges} × {seam} seam allowance) ÷ {layers} layers',
+    ],
+    'skirt.liningHemQuarter': [
+      'lining’s hem mark at the fold',
+      '({round} round + {edges} × {seam} seam allowance) ÷ {layers} layers',
+    ],
+    'skirt.liningRound': [
+      'round the lining, seam to seam',
+      '{layers} × {quarter} mark − {edges} × {seam} seam allowance',
+    ],
+    'skirt.liningTopCurve': 'top curve, up at the side',
+    'skirt.liningHemCurve': 'hem curve, up at the side',
+    'skirt.liningBody': 'lining, from its stitching to its hem',
+    'skirt.liningCut': ['length to cut', '{finished} finished + {seam} seam + {hem} hem'],
+    'skirt.liningSide': ['one seam of the lining', '{sewn} + {seam} seam + {hem} hem'],
+    'skirt.liningWidths': 'widths of lining',
+    'skirt.liningWidth': ['width to cut', '{round} round ÷ {widths} widths + 2 × {seam} seam allowance'],
+    'skirt.liningOfWidths': [
+      'round the lining, seam to seam',
+      '{widths} × ({width} − 2 × {seam} seam allowance)',
+    ],
+    'skirt.inTucks': ['taken up in tucks', '2 × {count} × {depth}'],
+    'skirt.tuckCount': 'growth tucks',
+    'skirt.tuckDepth': 'depth of a tuck',
+    'skirt.tuckSpace': 'flat between two tucks',
+    'skirt.tuckBelow': 'first tuck below the top line',
+    'skirt.tuckReach': 'tucks reach down the flat panel to',
+    'skirt.tuckLine': 'round at the tuck',
+    'skirt.tuckRoom': 'room for tucks',
+    'skirt.tuckExcess': [
+      'the lower line of a tuck is longer by',
+      '2 × {depth} × ({bottom} below − {top} above) ÷ {length} length',
+    ],
+    'skirt.letsDown': ['kept to let down', '{need} {need_name}'],
+    'skirt.letsDownAsked': 'as you asked',
+    'skirt.letsDownUsual': 'usual for a child',
+    'skirt.letsDownMost': 'most that this length holds',
     'waist.elastic': 'elastic',
     'waist.elasticEase': 'ease for the elastic',
     'waist.turnUnder': 'turned under',
     'waist.casing': ['casing', '{elastic} elastic + {ease} ease + {turnUnder} turned under'],
+    'waist.nothingAbove': 'above the panels',
+    'waist.casingRound': 'round the casing',
+    'waist.elasticJoinLine': ['joining the elastic', '{rounds} × {width} elastic'],
+    'waist.elasticCatchLine': ['catching the elastic', '{rounds} × {width} elastic'],
+    'waist.rounds': 'times over',
     'waist.elasticShare': 'share of the waist',
     'waist.elasticJoin': 'lapped to join',
     'waist.elasticCut': ['elastic to cut', '{waist} waist × {share} + {join} to join'],
     'waist.elasticAsked': ['elastic long enough', '{hip} hip ÷ {most} + {join} to join'],
     'waist.stretch': ['elastic stretched over the hips', '{hip} hip ÷ ({cut} elastic − {join} lap)'],
     'waist.stretchLimit': 'most that elastic stretches',
+    'waist.seam': 'seam allowance of the strip',
+    'waist.stripEase': 'ease of the strip, for both its layers',
+    'waist.stripWidth': [
+      'width of the strip, cut',
+      '2 × {elastic} elastic + {ease} ease + 2 × {seam} seam allowance',
+    ],
+    'waist.stripHeight': ['height of the folded strip', '({width} strip − 2 × {seam} seam allowance) ÷ 2'],
+    'waist.pieces': 'pieces',
+    'waist.pieceLength': [
+      'length of each piece, cut',
+      '{long} in all ÷ {pieces} + 2 × {seam} seam allowance',
+    ],
+    'waist.bandHeight': 'height of the band, finished',
+    'waist.bandHeld': 'height of the band, as far as the skirt has room',
+    'waist.bandWidth': ['width of the band, cut', '2 × {height} finished + 2 × {seam} seam allowance'],
+    'waist.bandEase': 'ease at the waist',
+    'waist.band': ['round of the band', '{waist} waist + {ease} ease'],
+    'waist.bandOverlap': 'overlap of the band’s ends',
+    'waist.bandLaid': ['band, laid out', '{band} round + {overlap} overlap'],
+    'waist.joinLine': ['joining the strip', '{width} strip'],
+    'waist.bandSeamLine': ['seam of the band', '{band}'],
+    'waist.bandFoldLine': ['stitching the folded band down', '{band}'],
+    'waist.bandEndLine': ['closing an end of the band', '{height} band'],
+    'waist.hipLine': 'down from the top of its panels',
+    'waist.roundLength': 'length of its panels',
+    'waist.roundAtHip': [
+      'round of the skirt at the hips',
+      '{top} at the top + ({bottom} at the bottom − {top}) × {level} ÷ {length} length',
+    ],
+    'waist.openingAsked': 'opening, from the top of the waist',
+    'waist.openingSpread': [
+      'opening that lets the hips through',
+      '({needed} round the hips − {band} band) ÷ 2',
+    ],
+    'waist.openingHipDepth': ['opening, from the top of the waist', '{hipDepth} waist to hip line'],
+    'waist.openingDepth': [
+      'opening, from the top of the waist',
+      'larger of {hipDepth} (waist to hip line), {spread} (to let the hips through)',
+    ],
+    'waist.openingBelow': ['opening below the band', '{depth} opening − {height} band'],
+    'waist.zipLine': ['sewing in the zip, both sides', '2 × {below} opening'],
+    'waist.placketWidth': 'placket, finished',
+    'waist.placketLength': ['placket along both edges', '2 × {below} opening'],
+    'waist.placketLine': ['sewing on the placket', '2 × {below} opening'],
+    'waist.buttonholeLine': 'round a buttonhole',
+    'waist.buttonLine': 'sewing on a button',
+    'waist.difference': ['to take up at the waist', '{top} panels − {band} band'],
+    'waist.darts': 'darts',
+    'waist.dartMost': 'widest dart that lies flat',
+    'waist.dartWidth': ['width of a dart at the top', '{difference} to take up ÷ {darts} darts'],
+    'waist.dartLength': 'length of a dart',
+    'waist.dartLine': 'stitching of a dart',
+    'waist.gatherLine': ['a row of gathering', '{top} round the top'],
+    'waist.gatheredOnto': ['gathered onto the band', '{top} panels ÷ {band} band'],
+    'waist.ungathered': 'gathered at the waist: nothing, it lies flat',
+    'waist.cord': 'width of the cord',
+    'waist.cordEase': 'ease for the cord',
+    'waist.cordCasing': ['casing for the cord', '{cord} cord + {ease} ease + {turnUnder} turned under'],
+    'waist.cordTieEnd': 'end to tie',
+    'waist.cordLeastEnd': 'end that always shows',
+    'waist.cordTied': ['cord that ties at the waist', '{waist} waist + 2 × {tieEnd} to tie'],
+    'waist.cordSpread': [
+      'cord of the skirt spread flat',
+      '{opening} round the top + 2 × {leastEnd} that show',
+    ],
+    'waist.cordCut': ['cord to cut', 'larger of {tied} (to tie it), {spread} (never to vanish)'],
+    'waist.cordFree': ['free at each end, skirt spread flat', '({cut} cord − {opening} round the top) ÷ 2'],
+    'waist.cordFreeMost': 'most that hangs free on a child',
+    'waist.cordShortEnough': ['cord short enough for a child', '{opening} round the top + 2 × {most}'],
+    'waist.eyeletLine': 'round a hole for the cord',
+    'waist.cordCatchLine': ['catching the cord', '{rounds} × {cord} cord'],
+    'waist.frontShare': 'share of the waist that lies flat in front',
+    'waist.flatFront': ['flat front of the band', '{waist} waist × {share}'],
+    'waist.frontTopShare': 'share of the panels in front',
+    'waist.frontTop': ['top of the panels in front', '{opening} round the top × {share}'],
+    'waist.backTop': ['top of the panels behind', '{opening} round the top − {front} in front'],
+    'waist.flatRound': ['round the top that goes on', '2 × ({needed} round the hips − {front} flat front)'],
+    'waist.flatLaid': ['band laid out flat', '{front} front + {back} back'],
+    'waist.backWaist': ['waist behind', '{waist} waist − {front} flat front'],
+    'waist.backElastic': [
+      'elastic to cut, for the back',
+      '({waist} waist − {front} flat front) × {share} + 2 × {join} to catch',
+    ],
+    'waist.backStretch': [
+      'back elastic stretched over the hips',
+      '({hip} hip − {front} flat front) ÷ ({cut} elastic − 2 × {join} caught)',
+    ],
+    'waist.backElasticAsked': [
+      'elastic long enough for the back',
+      '({hip} hip − {front} flat front) ÷ {most} + 2 × {join} to catch',
+    ],
+    'waist.stretchShare': 'share of the waist, for the knit',
+    'waist.stretchBand': ['stretch band, round', '{waist} waist × {share}'],
+    'waist.stretchBandReach': ['stretch band, stretched', '{band} band × {most}'],
+    'waist.stretchBandAsked': ['stretch band that reaches', '{needed} round the hips ÷ {most}'],
 
     'ribbon.width': 'ribbon width',
     'ribbon.lowest': 'lowest row from the hem',
@@ -179,6 +490,21 @@ export const en: Catalogue = {
     'ribbon.lowestRow': ['lower edge from the finished hem', '{lowest} lowest row, on a mark'],
     'ribbon.nextRow': ['lower edge from the finished hem', '{below} row below + {width} ribbon + {gap} gap'],
     'ribbon.fromRawEdge': ['chalk line from the trimmed raw edge', '{fromHem} from the hem + {hem} hem'],
+    'ribbon.fromTierEdge': [
+      'chalk line from the tier’s own raw edge',
+      '{fromHem} from the hem − {tier} to the tier’s seam + {seam} seam',
+    ],
+    'ribbon.tierFromHem': 'seam of the tier, from the hem',
+    'ribbon.tierSeam': 'tier seam',
+    'ribbon.belowSeam': 'lower edge below the tier seam',
+    'ribbon.onSeamAt': 'centred on the seam',
+    'ribbon.clearTopDipped': [
+      'most that clears the waist',
+      '{length} panel − {dips} where the waist dips − {depth} − {clearance} kept clear',
+    ],
+    'ribbon.dip': 'dip of the waist',
+    'ribbon.growthTucks': 'taken by the tucks',
+    'ribbon.waistStitching': 'stitching of the waist',
     'ribbon.across': 'panel along the row',
     'ribbon.acrossRound': 'all panels along the row',
     'ribbon.overhang': 'extra at each end',
@@ -195,8 +521,8 @@ export const en: Catalogue = {
     'ribbon.roomNone': 'no room for rows',
     'ribbon.roomNeeded': 'ribbon widths together',
     'ribbon.hemStitching': 'least that clears the hem stitching',
-    'ribbon.clearance': 'kept clear below the casing',
-    'ribbon.clearTop': 'most that clears the casing',
+    'ribbon.clearance': 'kept clear below the waist',
+    'ribbon.clearTop': ['most that clears the waist', '{length} panel − {depth} − {clearance} kept clear'],
 
     'cloth.width': 'width of the bolt',
     'cloth.selvage': 'selvage',
@@ -232,18 +558,16 @@ export const en: Catalogue = {
     'cloth.nothingLeft': 'nothing left beside the panels',
     'cloth.leftLength': 'length of what is left',
     'cloth.across': 'taken across the cloth',
+    'cloth.asTheyLie': 'length of cloth, as the pieces lie',
+    'cloth.asTheyLieTwice': 'length of cloth, twice what the pieces take when it is folded',
+    'cloth.otherPieces': 'what the other pieces add',
+    'cloth.withOthers': ['length of cloth', '{panels} for the panels + {others} for the other pieces'],
     'cloth.have': 'cloth you have',
 
-    'seams.side': ['one side seam', '{sewn} + {casing} casing + {hem} hem'],
     'seams.round': 'round the hem',
-    'seams.casingRound': 'round the casing',
-    'seams.edge': 'finished side',
     'seams.edges': ['together', '{count} × {each}'],
     'seams.ribbonEdge': ['stitched', '{edges} edges × {strips} of strips'],
-    'seams.join': ['joining the elastic', '{rounds} × {width} elastic'],
-    'seams.catch': ['catching the elastic', '{rounds} × {width} elastic'],
     'seams.count': 'lines',
-    'seams.rounds': 'times over',
     'seams.total': 'strips together',
 
     'thread.ratio': 'thread for each length of seam',
@@ -265,6 +589,12 @@ export const en: Catalogue = {
     'supplies.least': 'the shop’s least length',
     'supplies.buy': ['to buy', '{need}, up to the shop’s next {step}'],
     'supplies.pieces': 'pieces',
+    'supplies.pieceWidth': 'the piece across',
+    'supplies.pieceHeight': 'the piece from top to bottom',
+    'supplies.knit': ['stretch cloth', '{pieces} × {height}'],
+    'supplies.bandPiece': 'longest piece of the band',
+    'supplies.interfacingWidth': 'width it is sold in',
+    'supplies.zip': ['zip', '{opening} opening − {band} band'],
     'supplies.boltWidth': 'width of the bolt',
 
     'sewing.setUp': 'getting ready',
@@ -316,6 +646,14 @@ export const en: Catalogue = {
       '{measure}: not measured. An estimate from other bodies: {estimate}. Measure it before you cut.',
     'body.waistToFloorWanted':
       'A child’s waist to floor can’t be guessed from height. Measure it: from the waist straight down to the floor.',
+    'body.hipWanted':
+      'A child’s hip can’t be guessed. The waist ({hip}) stands in for it, and the skirt may be too tight to pull on. Measure round the fullest part of the seat before you cut.',
+    'body.halvesDiffer':
+      'The two halves of the hip come to {sum}, and all round it is {hip}: {difference} apart. {used} is used for now. Measure again, both halves from centre front to centre back at one level.',
+    'body.hipDepthUnusual':
+      'The waist to hip line reads {hipDepth}. Usual is 6 to 10 in (15 to 25 cm), less where the skirt sits below the natural waist. Measure down the side to the fullest part of the seat. If it is right, go on.',
+    'body.levelFar':
+      '{measure} ({level}) is {difference} from the rest ({base}). Was one of them read wrongly? If both are right, go on: the difference is made at the top, and the hem hangs level.',
     'body.improbablePair':
       '{firstName} {first} and {secondName} {second} seldom go together: the {secondName} is usually about {expected}, and nearly always between {least} and {most}. Was one of them read wrongly, or typed in the wrong unit? If both are right, go on.',
     'body.hipBelowWaist':
@@ -324,6 +662,8 @@ export const en: Catalogue = {
       'The skirt would be longer ({waistToHem}) than from the waist to the floor ({waistToFloor}). Choose a shorter length, or measure again.',
     'body.longHem':
       'The hem hangs {hemHeight} above the floor. Take care on stairs and near open fire, or shorten the skirt.',
+    'body.seatedHem':
+      'Seated, the hem hangs {hemHeight} above the footrest. Keep it clear of wheels and footrests: shorten the skirt, or tuck it in at the sides.',
     'body.longerThanHeight':
       '{measure} ({length}) is as much as the height ({height}) or more. One of them was read wrongly: measure both again.',
     'body.strideNotChecked':
@@ -332,6 +672,10 @@ export const en: Catalogue = {
       'Without the child’s height, nobody checked that there is room to walk. Add the height and the waist to floor.',
     'body.strideForFloorLength':
       'Without the child’s waist to floor, the hem is made {needed} round: enough even if the skirt reached the floor. Add the waist to floor and it may be less.',
+    'body.growsShort':
+      'The skirt will be too short about {date}, within {months, plural, one {# month} other {# months}} of measuring the height. {wanted, plural, one {# month} other {# months}} after measuring, the hem will hang {rise} higher. A growth tuck or a deeper hem of {keep} altogether, let down in time, keeps it level.',
+    'body.growthNotForecast':
+      'Growth was left out: {why, select, notMeasured {it takes a height that was measured} age {the growth reference knows the ages from 2 to 20 years} other {the height is far from what is usual at {age, plural, one {# month} other {# months}}}}. Check the height and the age in months. If both are right, leave room for growing by your own judgement.',
     'skirt.doesNotGoOn':
       'It does not go on: {opening} round the top, and {needed} is needed to pull it over the hips. Choose more fullness.',
     'skirt.hemBelowStride':
@@ -360,10 +704,74 @@ export const en: Catalogue = {
       'The top is {ratio} times the waist; past {most} times, {weight} cloth bunches. Choose less fullness or fewer widths, cut whole widths down, or take lighter cloth.',
     'skirt.barelyGathered':
       'The top is only {ratio} times the waist; below {least} times it hardly gathers. It will sit nearly flat under the elastic.',
+    'skirt.circleTooWide':
+      'The pieces of this circle reach {radius} from its middle, and the cloth is {cloth} wide: they do not lie on it. {more, select, yes {Cut it in more pieces, choose} other {Choose}} wider cloth, a shorter skirt or less of a circle.',
+    'skirt.circleDrops':
+      'Round a circle the cloth hangs straight in some places and on the bias in others, where it drops. Let the skirt hang a day before its hem is trued and rows are chalked.',
+    'skirt.tierBunched':
+      'Tier {tier} is {ratio} times as full as the one above it; past {most} times, {weight} cloth bunches in the seam. Choose less, or take lighter cloth.',
+    'skirt.tooManyStrips':
+      'Tier {tier} would take {wanted} strips of cloth; {strips} are drawn. Choose wider cloth or less fullness.',
+    'skirt.tierList':
+      '{list, select, ratios {Fullness from tier to tier} other {Shares of the length}}: {given, plural, one {# number is} other {# numbers are}} written where {needed, plural, one {# is} other {# are}} needed. What is missing was filled in as usual, what is over was left out.',
     'skirt.tooManyWidths':
       'The skirt would take {wanted} widths of cloth; {widths} are drawn. Choose wider cloth or less fullness.',
     'skirt.offGrain':
       'The side leans {angle} off the grain and will drop. Let the skirt hang a day before its hem is trued and rows are chalked.',
+    'waist.heldDown':
+      'A waist {asked} high would take more than half of a skirt {length} long. It is drawn {height} high: choose a lower one, or a longer skirt.',
+    'waist.bandLongerThanTop':
+      'The panels are {top} round the top and the band they are sewn to is {band}: more than can be eased. Choose more fullness, or less ease in the band.',
+    'waist.dartsTooDeep':
+      '{darts} darts have to take up {difference}: {width} each, and past {most} a dart pokes out at its point. Gather the top instead, or choose less fullness.',
+    'waist.openingTooShort':
+      'The opening ({depth}) is too short for the hips, which need {needed} to pass. Make it {enough} deep from the top of the waist.',
+    'waist.tightAtHip':
+      'At the hip line, {hipDepth} below the waist, the skirt is {round} round and the hips need {needed}. No opening helps there: choose more fullness, or a cut with more room at the hips.',
+    'waist.backTooShort':
+      'With its front held flat ({front}), the band opens to {laid} and the hips need {needed}. Choose more fullness, or a larger flat front.',
+    'waist.backOverstretched':
+      'The front lies flat ({front}), so that the back elastic ({cut}) would have to stretch {stretch} times to pass over {hip} hips. Cut it {enough} long, or choose one that stretches further.',
+    'waist.cordForChild':
+      'A cord on a child’s clothes can catch on play equipment and doors. Published rules for the waist cords of children’s outerwear (ASTM F1816-18, sizes 2T to 16) let at most {most} hang free at each end with the garment spread flat, without knots or toggles at the ends, and have the cord stitched at the centre back. They do not speak of skirts: follow them as prudence. EN 14682 goes up to 14 years and leaves out religious and celebratory clothes worn for a limited time under supervision. Your local rules come first. An elastic casing has no free ends.',
+    'waist.cordFreeEnds':
+      'With the skirt spread flat, {freeEnd} of cord hangs free at each end, and on a child at most {most} should. Cut the cord {enough} long at most, or choose an elastic casing.',
+    'waist.bandForExpecting':
+      'The waist ({waist}) is going to grow, and this one is made for it as it is now. A stretch band gives with the belly: under it, or over it.',
+    'waist.bandDoesNotReach':
+      'The band stretches to {reach} and the hips need {needed}. Cut it {enough} round, or choose a knit that stretches further.',
+    'skirt.pocketsNeedSideSeams':
+      'There is no seam at the side to make a pocket in, so pockets are left out. Choose a cut, or a number of pieces, with a seam at each side.',
+    'skirt.pocketsNoRoom':
+      'The side is too short for a pocket: an opening of {opening} and its bag find no room between the waist and the hem, so pockets are left out. A longer skirt, or a smaller hand, has room.',
+    'skirt.pocketsNeedSeam':
+      'A pocket needs {seam} of seam allowance at the side; this skirt has {has}. Set the side seams to {seam}.',
+    'skirt.pocketsOneSide': 'Only one side has a seam to make a pocket in, so one pocket is planned.',
+    'skirt.pocketAtOpening':
+      'The opening of the waist goes into a side seam, where a pocket is planned too. Leave out the pocket on that side, or choose a cut with a seam behind.',
+    'skirt.pocketMeetsSlit':
+      'The slit of {height} reaches up to where the pocket bag hangs, and the bag would show in it. Make the slit lower, or choose the back, or leave out the pockets.',
+    'skirt.slitNoSeam':
+      'There is no seam {where, select, left {at the left side} right {at the right side} other {behind}} to leave open, so no slit is made there. Choose another place for it, or another cut.',
+    'skirt.slitTooLow':
+      'The hem ({hem} round) is narrow, {needed} is needed, and a slit of {height} does not help enough. Make it {slit}, or mark the hem at {wider}.',
+    'skirt.slitHeld': 'A slit of {wish} would run into the waist. It ends at {most}.',
+    'skirt.slitAcrossTiers':
+      'The slit of {height} is longer than the lowest tier ({tier}) and meets its gathered seam. Make it shorter, or make the lowest tier longer.',
+    'skirt.liningHeld': '{shorter} shorter would leave hardly any lining. It is made {length} long.',
+    'skirt.tucksNoForecast':
+      'Growth is not forecast for this body, so {usual} is kept to let down. Add the height, the age in months and the day of measuring, or say how much to keep.',
+    'skirt.letsDownHeld': '{need} to let down is too much for a skirt of this length. {most} is kept.',
+    'skirt.tucksHeld':
+      'The skirt is too short for all the tucks that were asked. Tucks: {count}, each {depth} deep.',
+    'skirt.tucksNoRoom':
+      'The tucks reach {reach} down the panel, and there is room to {room}. Choose fewer tucks, or a deep hem.',
+    'skirt.tuckOnCurve':
+      'The skirt widens so much that the lower line of each tuck is {excess} longer than the upper one, and the tuck puckers. Ease it in by hand, or keep the length at the waist: sew the casing lower and let it out there.',
+    'skirt.deepHemLeftOut':
+      'This cut turns a narrow hem of its own ({hem}), so no deep hem of {letsDown} is made. Choose tucks, or give the cut a hem.',
+    'waist.needsRound':
+      'This skirt goes round and over itself: an elastic casing has no closed round to run in. Choose a plain waistband, or another cut.',
     'waist.elasticOverstretched':
       'The elastic ({cut}) would have to stretch {stretch} times to pass over {hip} hips. Cut it {enough} long, or choose one that stretches further.',
     'ribbon.noRoom':
@@ -372,6 +780,8 @@ export const en: Catalogue = {
       '{left, plural, one {# band of rows runs} other {# bands of rows run}} into the casing, could not be placed: no list and no time counts them. Rows must end {top} above the hem: choose fewer rows, narrower ribbon or smaller gaps.',
     'ribbon.rowOnHemStitching':
       'The lowest row ({row} from the hem) covers the hem stitching. {least} clears it; or sew the hem first and let the ribbon hide its stitches.',
+    'ribbon.rowAcrossTierSeam':
+      '{rows, plural, one {Row {row} runs} other {Row {row} and others run}} into the seam of two tiers ({seam} from the hem), where half of it would lie on gathers. Put its lower edge at {centred} so that it covers the seam, or move it clear.',
     'ribbon.easeWithSteam':
       '{rows, plural, one {# row lies} other {# rows lie}} on a curve. At row {row} the two edges of the ribbon differ by {share}: sew the lower edge first, ease {takeUp} along the upper edge of each strip, and steam it under a cloth.',
     'ribbon.willNotLieFlat':
@@ -382,6 +792,14 @@ export const en: Catalogue = {
     'cloth.noLayFits':
       'A panel ({width} wide, {depth} long) does not fit on this cloth in any way: {usable} are usable after its wash. Choose wider cloth, a shorter skirt, a narrower hem mark if there is still room to walk, or a gathered skirt of more widths.',
     'cloth.onlyTwoAlike': 'The double fold cuts two panels at once; this skirt has {panels}.',
+    'cloth.liningTooNarrow':
+      'A piece of the lining is {width} by {depth}, and the lining cloth has {usable} after its wash: take a wider one.',
+    'cloth.notAlike':
+      'The double fold is for two panels that are alike and marked from their centre; these are cut piece by piece.',
+    'cloth.notOnFold':
+      '{panels, plural, one {A panel has} other {# panels have}} two unlike sides and no mirror image to go with: on a fold that can’t be cut.',
+    'cloth.pieceTooLarge':
+      'A piece of {width} by {depth} does not fit between the selvages: the cloth has {usable} after its wash.',
     'cloth.oddPanels':
       'Panels are cut in pairs; their number is odd ({panels}), so one layer of the last pair is left over.',
     'cloth.oneWayCrosswise':
@@ -401,9 +819,92 @@ export const en: Catalogue = {
   },
   levels: { caution: 'Caution', problem: 'Problem' },
   stages: { body: 'Body', cut: 'Cut', ribbons: 'Ribbons', cloth: 'Cloth', supplies: 'Supplies' },
-  cuts: { flared: 'two-panel flared skirt', gathered: 'gathered skirt' },
+  cuts: {
+    flared: 'two-panel flared skirt',
+    gathered: 'gathered skirt',
+    circle: 'circle skirt',
+    tiered: 'tiered skirt',
+  },
   weights: { light: 'light', medium: 'medium', heavy: 'heavy' },
-  panels: { front: 'front', back: 'back', width: 'width', round: 'all round' },
+  panels: {
+    front: 'front',
+    back: 'back',
+    width: 'width',
+    gore: 'gore',
+    'front gore': 'front gore',
+    'side gore': 'side gore',
+    'back gore': 'back gore',
+    tier: 'tier strip',
+    circle: 'circle',
+    'half circle': 'half circle',
+    'quarter circle': 'quarter circle',
+    'part of a circle': 'part of the circle',
+    'left front': 'left front',
+    'right front': 'right front',
+    round: 'all round',
+  },
+  parts: {
+    'casing strip': 'casing strip',
+    waistband: 'waistband',
+    'waistband back': 'back of the waistband',
+    'stretch band': 'stretch band',
+    tie: 'tie',
+    placket: 'placket strip',
+    'pocket bag': 'pocket bag',
+    'slit facing': 'slit facing',
+    'hem facing': 'hem facing',
+    'lining front': 'lining front',
+    'lining back': 'lining back',
+    'lining width': 'lining width',
+  },
+  extras: {
+    pockets: 'pockets',
+    slits: 'slits',
+    lining: 'lining',
+    tucks: 'room to grow',
+  },
+  extrasAbout: {
+    pockets:
+      'Bags sewn into the side seams, as large as the hand. A few curved seams to sew before the side seams are closed; a remnant of cloth is enough.',
+    slits:
+      'Seams left open from the hem up, so that a narrow skirt can be walked in. Each edge is faced with a strip; very little cloth.',
+    lining:
+      'A plain skirt of lighter cloth inside, a little shorter. A second, simpler skirt to sew; about as much of its own cloth as a narrow skirt takes.',
+    tucks:
+      'Length kept in folds below the waist, or in a deep hem, and let down as the child grows. Straight stitching all the way round; as much more length of cloth as is kept.',
+  },
+  waists: {
+    'turned casing': 'turned casing',
+    'separate casing': 'separate casing',
+    'flat front': 'flat front, elastic back',
+    drawstring: 'drawstring',
+    'plain waistband': 'plain waistband',
+    'stretch band': 'stretch band',
+  },
+  waistsAbout: {
+    'turned casing':
+      'The top edge is turned inside and elastic runs through it. Easiest of all; a little more than twice the elastic’s width of cloth, in length.',
+    'separate casing':
+      'A strip of the same cloth is sewn to the top, folded, and elastic runs through it. Three rounds of stitching, and the way for a top that is curved; one strip as long as the top is round, a little more than twice as wide as the elastic.',
+    'flat front':
+      'A band with a smooth, stiffened front, and elastic behind only. Front and back are made apart and meet at the sides: more steps than a casing; two strips and interfacing for the front.',
+    drawstring:
+      'The top edge is turned inside and a cord runs through it, tied in front. Two small holes to finish before turning; no cloth but the turned edge, and a cord. For grown people: children do better with elastic.',
+    'plain waistband':
+      'A firm band round the waist, with a zip or a placket and a button. The neatest and the most exacting to sew; a strip as long as the waist, and interfacing for it.',
+    'stretch band':
+      'A doubled band of stretch knit, under or over a growing belly, and easy to sit in. The band is stretched to the panels as it is sewn; no skirt cloth, a strip of knit less long than the waist.',
+  },
+  cutsAbout: {
+    flared:
+      'Two panels, front and back, wider at the hem than at the waist. Straight lines to chalk, two seams; cloth for two panels side by side.',
+    gathered:
+      'Straight lengths of cloth sewn into a tube and gathered at the waist. Nothing to draw; the most cloth for its length at small waists.',
+    circle:
+      'A ring of cloth, or a part of one, that falls in folds with no gathers. Arcs to swing with a string and a hem that must hang before it is turned; wide cloth, and much of it between the curves is left over.',
+    tiered:
+      'Rounds of straight strips, each gathered onto the one above. Every strip is a rectangle, but there are many seams and long gathers; narrow cloth will do, and the lowest tier takes the most.',
+  },
   lays: {
     'double fold': 'double fold',
     'lengthwise fold': 'lengthwise fold',
@@ -411,6 +912,7 @@ export const en: Catalogue = {
     open: 'open, one layer',
   },
   tableEdges: {
+    'cut edge': 'cut edge',
     selvage: 'selvage',
     selvages: 'selvages',
     fold: 'fold',
@@ -656,6 +1158,12 @@ export const en: Catalogue = {
   },
   items: {
     cloth: 'Cloth',
+    lining: 'Lining cloth',
+    knit: 'Stretch cloth',
+    interfacing: 'Iron-on interfacing',
+    cord: 'Cord',
+    zip: 'Zip',
+    buttons: 'Buttons',
     ribbon: 'Ribbon',
     elastic: 'Elastic',
     thread: 'Sewing thread',
@@ -675,6 +1183,12 @@ export const en: Catalogue = {
     realWidth: 'Check its real width with a ruler: ribbon numbers are only approximate.',
     satinNeedle: 'Size 70/10 or 75/11, sharp point: a blunt needle pulls satin.',
     threadColour: 'Hold it against the ribbon or cloth; a shade darker hides better than a shade lighter.',
+    liningWashes: 'Smooth, light, and washable as warm as the skirt.',
+    knitStretches: 'Rib or jersey with stretch fibre: it should stretch by half and come back. The width here goes across the cloth, the way it stretches.',
+    interfacingTry: 'Of the cloth’s own weight; iron a scrap on and see that it holds and does not bubble.',
+    cordEnds: 'Cotton cord or tape that can be washed; its ends are knotted or turned in.',
+    zipShortened: 'This length or the next longer: a zip is shortened at its lower end.',
+    buttonsFlat: 'Flat and washable; the buttonhole is made for them, so buy them first.',
     elasticSoft: 'Stretch it: it should come back, and reach well past the hips.',
     chalkWashesOut: 'Try it on a scrap: it must brush or wash out.',
     pinsFine: 'Thick pins leave holes in satin; clips leave none.',
@@ -700,6 +1214,7 @@ export const en: Catalogue = {
       'is no colour known here. Write one of {known}; or "#14716f"; or a name of your own with its "hex".',
     currency: 'is no currency code. Write three letters such as CAD.',
     price: 'is no price. Write 12.50.',
+    date: 'is no day of the calendar. Write year, month and day: "2026-03-14".',
     gaps: 'has {given, plural, one {# gap} other {# gaps}}. Rows spaced by hand need {expected}, one fewer than the bands of ribbon.',
     notJson: 'is not JSON. The reading stopped at line and column {where}.',
     tooLarge: 'is far too large ({size} characters). A request is at most {most}.',
@@ -775,6 +1290,8 @@ export const en: Catalogue = {
       'Taken here: {taken}. Laid {lay} it would take {buy}; ask for it in the request, under cloth, as "lay".',
     layHeadingNone: 'It fits in no way. Drawn as {lay}, to see by how much:',
     rowsElsewhere: 'Every row is in the ribbon cutting list.',
+    layBeside: 'the rest beside, one layer',
+    layBeyond: 'further cloth, one layer',
     otherLays: 'The ways to lay it',
     layChosen: 'taken',
     layDoesNotFit: 'does not fit',
@@ -857,7 +1374,7 @@ export const en: Catalogue = {
     altPanel:
       'Open panel, right side up, with {rows, plural, one {# ribbon row} other {# ribbon rows}}. Chalk lines from the raw edge: {list}.',
     altLay:
-      'Cloth laid: {lay}, {layers, plural, one {# layer} other {# layers}}, {cloth} long, with the panels on it.',
+      'Cloth laid: {lay}, {layers, plural, one {# layer} other {# layers}}, {cloth} long, with the pieces on it.',
     altStep: 'Drawing of the step: {title}',
     wornFront: 'The skirt as worn, from the front',
     wornBack: 'The skirt as worn, from behind',
@@ -1016,6 +1533,31 @@ export const en: Catalogue = {
     howWaistToFloor: 'From the string straight down to the floor, in the shoes it is worn with.',
     howHeight: 'Against a wall, without shoes, a book flat on the head.',
     howCalf: 'Round the fullest part of the calf, standing.',
+    howHipDepth: 'Down the side, from the string to the level at which the hip was measured.',
+    howThigh: 'Round one leg, where it is fullest, standing.',
+    howLevels:
+      'From the string straight down to the floor, in shoes: at centre front, centre back and each side. Any of them will do.',
+    howLevelFront: 'At centre front, over the belly, from the string straight down to the floor.',
+    howLevelBack: 'At centre back, over the seat, from the string straight down to the floor.',
+    howLevelLeft: 'Down the left side, over the hip, from the string to the floor.',
+    howLevelRight: 'Down the right side, over the hip, from the string to the floor.',
+    howHalves: 'At the hip line, from centre front round one side to centre back; then the other side.',
+    howSize: 'The two numbers printed for the hips on the label of clothes that fit.',
+    howSeated:
+      'Sit as you sit in the skirt. From the string along the thigh, over the knee and down to where the hem will be.',
+    howExpecting:
+      'Tie the string where the waist of the skirt will sit now. The front is cut longer for the belly.',
+    levelsHeading: 'If front, back or sides differ',
+    halvesHeading: 'If the two hips differ',
+    halfLeft: 'left half of the hip',
+    halfRight: 'right half of the hip',
+    sizeHeading: 'If the hip can’t be measured: the size on a label',
+    sizeFrom: 'hips on the label, from',
+    sizeTo: 'hips on the label, to',
+    wears: 'Worn',
+    wearsStanding: 'standing and walking',
+    wearsSeated: 'seated',
+    wearsExpecting: 'expecting a child',
     skirtName: 'What this skirt is called',
     teachings: 'Teachings',
     teachingsHint:

@@ -11,6 +11,12 @@ export const fr: Catalogue = {
     'body.waistToFloor': 'de la taille au sol',
     'body.height': 'stature',
     'body.calf': 'tour de mollet',
+    'body.hipDepth': 'de la taille à la ligne des hanches',
+    'body.thigh': 'tour de cuisse',
+    'body.levelFront': 'de la taille au sol au milieu devant',
+    'body.levelBack': 'de la taille au sol au milieu dos',
+    'body.levelLeft': 'de la taille au sol du côté gauche',
+    'body.levelRight': 'de la taille au sol du côté droit',
     'body.largerOfTwo': ['la plus grande des deux mesures', 'la plus grande de {first} et {second}'],
     'body.meanOfTwo': ['à mi-chemin des deux mesures', '({first} + {second}) ÷ 2'],
     'body.takesDifference': ['écart entre les deux mesures', '{larger} − {smaller}'],
@@ -21,6 +27,37 @@ export const fr: Catalogue = {
     'body.heightFromWaistToFloor': [
       'stature, estimée de la taille au sol',
       '{start} + {slope} × {measure_name} {measure}',
+    ],
+    'body.hipFromWaist': [
+      'tour de hanches, estimé d’après le tour de taille',
+      '{start} + {slope} × {measure_name} {measure}',
+    ],
+    'body.hipFromSize': ['tour de hanches, d’après la taille imprimée', '({from} + {to}) ÷ 2'],
+    'body.hipAsWaist': 'tour de hanches, pas mesuré : le tour de taille en tient lieu',
+    'body.sizeFrom': 'taille imprimée, de',
+    'body.sizeTo': 'taille imprimée, à',
+    'body.halfLeft': 'moitié gauche des hanches',
+    'body.halfRight': 'moitié droite des hanches',
+    'body.hipFromHalves': [
+      'tour de hanches, d’après ses deux moitiés',
+      '{left} de moitié gauche + {right} de moitié droite',
+    ],
+    'body.hipHalf': ['moitié du tour de hanches', '{hip} de tour de hanches ÷ 2'],
+    'body.hipSide': ['ce côté des hanches', '{hip} de tour de hanches × {half} ÷ {sum}'],
+    'body.hipDepthShare': 'de la taille à la ligne des hanches, en part de la stature',
+    'body.hipDepthFromHeight': [
+      'de la taille à la ligne des hanches, d’après la stature',
+      '{height} de stature × {depthShare}',
+    ],
+    'body.usualHipDepth': 'de la taille à la ligne des hanches, d’habitude',
+    'body.floorFromLevels': ['de la taille au sol, à mi-chemin de deux endroits', '({first} + {second}) ÷ 2'],
+    'body.rise': ['plus long en haut à cet endroit', '{level} d’ici au sol − {base}'],
+    'body.usualRise': 'plus long en haut à cet endroit, comme d’habitude',
+    'body.noRise': 'rien de plus en haut à cet endroit',
+    'body.mostRiseShare': 'le plus qui se fait en haut, en part de la longueur',
+    'body.riseHeld': [
+      'plus long en haut à cet endroit, autant que possible',
+      '{waistToHem} de la taille à l’ourlet × {share}',
     ],
     'body.lineStart': 'part fixe de la règle tirée de l’enquête',
     'body.lineSlope': 'part proportionnelle de la règle tirée de l’enquête',
@@ -46,6 +83,9 @@ export const fr: Catalogue = {
     'body.legGirth': ['tour de jambe', '{height} de stature × {girthShare}'],
     'body.calfGirthShare': 'tour de mollet, en part de la stature',
     'body.legGirthFromCalf': ['tour de jambe, d’après le mollet', '{calf} × {girthShare} ÷ {calfShare}'],
+    'body.thighGirthShare': 'tour de cuisse, en part de la stature',
+    'body.legGirthFromThigh': ['tour de jambe, d’après la cuisse', '{thigh} × {girthShare} ÷ {thighShare}'],
+    'body.legGirthFromBoth': ['tour de jambe, d’après mollet et cuisse', '({fromCalf} + {fromThigh}) ÷ 2'],
     'body.legGirthBetween': [
       'tour de jambe à ce niveau',
       '{lowGirth} + ({highGirth} − {lowGirth}) × ({level} − {lowLevel}) ÷ ({highLevel} − {lowLevel})',
@@ -66,6 +106,36 @@ export const fr: Catalogue = {
     ],
     'body.adultHemFloor': 'ourlet minimal d’usage pour une adulte',
     'body.noNeedKnown': 'pas d’ourlet minimal connu',
+    'body.noStepsTaken': 'personne ne marche avec',
+    'body.growth': 'croissance sur la même courbe de référence',
+    'body.heightAfter': ['stature à ce moment-là', '{height} de stature + {growth} de croissance'],
+    'body.waistToFloorAfter': [
+      'de la taille au sol à ce moment-là',
+      '{measure} de la taille au sol × {after} de stature à ce moment-là ÷ {height} de stature',
+    ],
+    'body.waistToHemAfter': [
+      'de la taille à l’ourlet à ce moment-là, au même niveau',
+      '{measure} de la taille à l’ourlet × {after} de stature à ce moment-là ÷ {height} de stature',
+    ],
+    'body.hemRise': [
+      'remontée de l’ourlet',
+      '{longer} de la taille à l’ourlet à ce moment-là − {waistToHem} de la taille à l’ourlet',
+    ],
+    'body.keepFor': [
+      'réserve pour la croissance',
+      '{longer} de la taille à l’ourlet à ce moment-là − {waistToHem} de la taille à l’ourlet',
+    ],
+    'body.shortWhen': 'remontée qui rend la jupe trop courte',
+    'body.riseAllowed': [
+      'remontée qui rend la jupe trop courte, réserve lâchée',
+      '{shortWhen} de remontée + {kept} de réserve',
+    ],
+    'body.heightWhenShort': [
+      'stature à laquelle la jupe est trop courte',
+      '{height} de stature × ({waistToHem} de la taille à l’ourlet + {rise} de remontée) ÷ {waistToHem} de la taille à l’ourlet',
+    ],
+    'body.monthsUntilShort': 'mois au bout desquels la jupe est trop courte',
+    'body.fitMonths': 'mois pendant lesquels la jupe doit aller',
 
     'skirt.fullness': 'ampleur',
     'skirt.layers': 'épaisseurs',
@@ -75,6 +145,16 @@ export const fr: Catalogue = {
     'skirt.hemAllowance': 'ourlet',
     'skirt.margin': 'pour mettre d’équerre',
     'skirt.finishedLength': ['longueur finie', '{asked} de la taille à l’ourlet'],
+    'skirt.panelLength': [
+      'longueur des panneaux',
+      '{finished} de longueur finie − {above} de taille au-dessus des panneaux',
+    ],
+    'skirt.panelLengthTucked': [
+      'longueur des panneaux',
+      '{finished} de longueur finie − {above} de taille au-dessus des panneaux + {tucks} pris dans les plis',
+    ],
+    'skirt.seamSide': ['une couture', '{sewn} + {casing} en haut + {hem} d’ourlet'],
+    'skirt.seamLine': 'côté fini',
     'skirt.topQuarter': [
       'repère de taille à partir de la pliure',
       '{girth_name} {girth} × {fullness} ÷ {layers} épaisseurs',
@@ -129,6 +209,11 @@ export const fr: Catalogue = {
       'nécessaire pour passer les hanches',
       '{hip} de tour de hanches + {ease} d’aisance',
     ],
+    'skirt.openingNeededUnsure': [
+      'nécessaire pour passer les hanches',
+      '{hip} de tour de hanches + {unsure} parce qu’il est estimé + {ease} d’aisance',
+    ],
+    'skirt.hipUnsure': 'les hanches peuvent avoir en plus',
     'skirt.flareAtFold': [
       'évasement à partir de la pliure',
       '{hem} au repère d’ourlet − {top} au repère de taille',
@@ -180,6 +265,57 @@ export const fr: Catalogue = {
       'tour nécessaire',
       'la plus grande de {full} (ampleur), {step} (place pour marcher), {floor} (minimum d’usage), {hip} (pour l’enfiler)',
     ],
+    'skirt.fullTurn': 'tour complet (2 × π)',
+    'skirt.circleFraction': 'part du cercle',
+    'skirt.circleRadius': [
+      'rayon de la courbe de taille',
+      '({round} de tour + {edges} × {seam} de couture) ÷ ({turn} × {fraction} de cercle)',
+    ],
+    'skirt.circleRadiusWider': [
+      'rayon de la courbe de taille',
+      '{hand} selon le tour + {more} pour que le haut cousu ne serre pas',
+    ],
+    'skirt.circleRadiusMore': 'en plus, pour les coutures et un haut qui remonte',
+    'skirt.circleQuarter': [
+      'quart du tour de tissu',
+      '{turn} × {fraction} de cercle × {radius} de rayon ÷ {layers}',
+    ],
+    'skirt.tiers': 'volants',
+    'skirt.tierHeight': 'hauteur finie du volant',
+    'skirt.tierTopRound': [
+      'tour du premier volant',
+      'la plus grande de {full} (ampleur), {least} (pour la taille)',
+    ],
+    'skirt.tierNextRound': ['tour que doit avoir le volant', '{above} au-dessus × {ratio}'],
+    'skirt.tierRatio': 'fois l’ampleur du volant du dessus',
+    'skirt.tierRatioAsked': 'fois l’ampleur du volant du dessus, comme demandé',
+    'skirt.tierRatioWidened': 'fois l’ampleur du volant du dessus, pour marcher',
+    'skirt.tierStrips': [
+      'bandes du volant',
+      '{round} de tour ÷ ({cloth} de laize − 2 × {seam} de couture), arrondi au-dessus',
+    ],
+    'skirt.tierStripsMost': 'le plus de bandes par volant',
+    'skirt.tierStrip': [
+      'largeur d’une bande',
+      '({round} de tour + {edges} × {seam} de couture) ÷ {strips} bandes',
+    ],
+    'skirt.tierStripWhole': 'largeur d’une bande, celle du tissu',
+    'skirt.tierRound': [
+      'tour du volant, de couture à couture',
+      '{strips} bandes × {strip} − {edges} × {seam} de couture',
+    ],
+    'skirt.tierQuarter': ['repère du quart', '{strips} bandes × {strip} ÷ {layers}'],
+    'skirt.tierSeam': 'marge de couture entre les volants',
+    'skirt.tierSeamEdges': 'bords cousus à un autre volant',
+    'skirt.tierCutLength': [
+      'longueur à couper, une bande de chaque volant',
+      '{length} de longueur finie + {above} au-dessus + {hem} d’ourlet + {edges} × {seam} entre les volants',
+    ],
+    'skirt.tierCutLengthTrimmed': [
+      'longueur à couper, une bande de chaque volant',
+      '{length} de longueur finie + {above} au-dessus + {hem} d’ourlet + {edges} × {seam} entre les volants + {tiers} × {margin} pour mettre d’équerre',
+    ],
+    'skirt.stripJoin': ['un assemblage', '{sewn} + {above} au-dessus + {below} au-dessous'],
     'skirt.gatheredQuarter': ['repère du quart', '{widths} lés × {cloth} de laize ÷ {layers}'],
     'skirt.trimmedQuarter': ['repère du quart', '({round} de tour + {edges} × {seam} de couture) ÷ {layers}'],
     'skirt.walkWider': [
@@ -188,10 +324,117 @@ export const fr: Catalogue = {
     ],
     'skirt.walkShorter': ['plus courte de', '{level} au-dessus du sol − {hemHeight} de l’ourlet au sol'],
     'skirt.walkSlit': 'hauteur de la fente',
+    'skirt.pocketCount': 'poches',
+    'skirt.hand': 'tour de main',
+    'skirt.handUsual': 'tour de main d’usage',
+    'skirt.handShare': 'part de la stature',
+    'skirt.handOfHeight': ['tour de main d’un enfant', '{height} de stature × {share}'],
+    'skirt.pocketEase': 'place pour la main',
+    'skirt.pocketBagEase': 'place à côté de la main',
+    'skirt.pocketOpening': ['ouverture de poche', '{hand} de main ÷ 2 + {ease} d’aisance'],
+    'skirt.pocketBagWidth': ['largeur du fond de poche', '{hand} de main ÷ 2 + {ease} d’aisance'],
+    'skirt.pocketHeadroom': 'fond de poche au-dessus et au-dessous de l’ouverture',
+    'skirt.pocketBelow': 'ouverture sous la ligne du haut',
+    'skirt.pocketSeam': 'valeur de couture à la poche',
+    'skirt.pocketDroop': 'fond de poche sous son bord droit',
+    'skirt.pocketSeamLine': ['bord droit du fond de poche', '{opening} d’ouverture + 2 × {headroom}'],
+    'skirt.pocketBagLine': 'contour du fond de poche',
+    'skirt.pocketBagDepth': [
+      'profondeur sous le haut de l’ouverture',
+      '{opening} d’ouverture + {headroom} + {hang} sous son bord droit',
+    ],
+    'skirt.pocketCutWidth': ['largeur à couper', '{width} + 2 × {seam} de couture'],
+    'skirt.pocketCutLength': [
+      'longueur à couper',
+      '{line} de bord droit + {hang} au-dessous + 2 × {seam} de couture',
+    ],
+    'skirt.slitCount': 'fentes',
+    'skirt.slitAsked': 'fente, comme demandé',
+    'skirt.slitMost': 'fente, aussi haute que la jupe le permet',
+    'skirt.slitShare': 'part d’usage de la longueur',
+    'skirt.slitUsual': ['fente d’usage', '{length} de longueur finie × {share}'],
+    'skirt.slitFacing': 'parementure de la fente',
+    'skirt.slitUnder': 'rentré de la parementure',
+    'skirt.slitEnd': 'couture aux bouts de la parementure',
+    'skirt.slitTack': 'bride d’arrêt',
+    'skirt.slitEdge': ['un bord de fente', '2 × {height} + {tack} de bride'],
+    'skirt.slitFacingWidth': [
+      'largeur à couper',
+      '{facing} de parementure + {seam} de couture + {under} de rentré',
+    ],
+    'skirt.slitFacingLength': ['longueur à couper', '{height} de fente + 2 × {end} aux bouts'],
+    'skirt.tierLength': 'longueur de cet étage de panneaux',
+    'skirt.belowWaist': ['panneaux, plis faits', '{panel} de panneaux − {tucks} pris dans les plis'],
+    'skirt.liningClothWidth': 'laize de la doublure',
+    'skirt.liningSelvage': 'lisière de la doublure',
+    'skirt.liningShorter': 'plus courte que la jupe de',
+    'skirt.liningLength': ['longueur de la doublure', '{skirt} de jupe − {shorter} de moins'],
+    'skirt.liningLeast': ['longueur de la doublure', '{skirt} de jupe ÷ 3'],
+    'skirt.liningHem': 'ourlet de la doublure',
+    'skirt.liningSeam': 'valeur de couture de la doublure',
+    'skirt.liningStarts': 'doublure cousue sous la ligne du haut',
+    'skirt.liningTop': [
+      'tour minimal en haut de la doublure',
+      'la plus grande de {full} (ampleur), {hip} (pour l’enfiler)',
+    ],
+    'skirt.liningNeed': [
+      'tour minimal en bas de la doublure',
+      'la plus grande de {top} (son haut), {step} (place pour marcher)',
+    ],
+    'skirt.liningLevel': 'ourlet de la doublure au-dessus du sol',
+    'skirt.liningTopLine': 'tour du haut de la doublure',
+    'skirt.liningHemLine': 'tour de l’ourlet de la doublure',
+    'skirt.liningTopQuarter': [
+      'repère du haut de la doublure, au pli',
+      '({round} de tour + {edges} × {seam} de couture) ÷ {layers} épaisseurs',
+    ],
+    'skirt.liningHemQuarter': [
+      'repère d’ourlet de la doublure, au pli',
+      '({round} de tour + {edges} × {seam} de couture) ÷ {layers} épaisseurs',
+    ],
+    'skirt.liningRound': [
+      'tour de la doublure, de couture à couture',
+      '{layers} × {quarter} de repère − {edges} × {seam} de couture',
+    ],
+    'skirt.liningTopCurve': 'courbe du haut, relevée au côté de',
+    'skirt.liningHemCurve': 'courbe de l’ourlet, relevée au côté de',
+    'skirt.liningBody': 'doublure, de sa couture à son ourlet',
+    'skirt.liningCut': [
+      'longueur à couper',
+      '{finished} de longueur finie + {seam} de couture + {hem} d’ourlet',
+    ],
+    'skirt.liningSide': ['une couture de la doublure', '{sewn} + {seam} de couture + {hem} d’ourlet'],
+    'skirt.liningWidths': 'lés de doublure',
+    'skirt.liningWidth': ['largeur à couper', '{round} de tour ÷ {widths} lés + 2 × {seam} de couture'],
+    'skirt.liningOfWidths': [
+      'tour de la doublure, de couture à couture',
+      '{widths} × ({width} − 2 × {seam} de couture)',
+    ],
+    'skirt.inTucks': ['pris dans les plis', '2 × {count} × {depth}'],
+    'skirt.tuckCount': 'plis de croissance',
+    'skirt.tuckDepth': 'profondeur d’un pli',
+    'skirt.tuckSpace': 'à plat entre deux plis',
+    'skirt.tuckBelow': 'premier pli sous la ligne du haut',
+    'skirt.tuckReach': 'les plis vont, sur le panneau à plat, jusqu’à',
+    'skirt.tuckLine': 'tour à la hauteur du pli',
+    'skirt.tuckRoom': 'place pour les plis',
+    'skirt.tuckExcess': [
+      'la ligne du bas d’un pli est plus longue de',
+      '2 × {depth} × ({bottom} en bas − {top} en haut) ÷ {length} de longueur',
+    ],
+    'skirt.letsDown': ['réserve pour rallonger', '{need} {need_name}'],
+    'skirt.letsDownAsked': 'comme demandé',
+    'skirt.letsDownUsual': 'd’usage pour un enfant',
+    'skirt.letsDownMost': 'le plus que cette longueur permette',
     'waist.elastic': 'élastique',
     'waist.elasticEase': 'aisance pour l’élastique',
     'waist.turnUnder': 'rentré',
     'waist.casing': ['coulisse', '{elastic} d’élastique + {ease} d’aisance + {turnUnder} de rentré'],
+    'waist.nothingAbove': 'au-dessus des panneaux',
+    'waist.casingRound': 'tour de la coulisse',
+    'waist.elasticJoinLine': ['fermeture de l’élastique', '{rounds} × {width} d’élastique'],
+    'waist.elasticCatchLine': ['arrêt de l’élastique', '{rounds} × {width} d’élastique'],
+    'waist.rounds': 'passages',
     'waist.elasticShare': 'part du tour de taille',
     'waist.elasticJoin': 'bouts superposés pour fermer',
     'waist.elasticCut': ['élastique à couper', '{waist} de tour de taille × {share} + {join} pour fermer'],
@@ -201,6 +444,110 @@ export const fr: Catalogue = {
       '{hip} de tour de hanches ÷ ({cut} d’élastique − {join} superposés)',
     ],
     'waist.stretchLimit': 'étirement maximal de l’élastique',
+    'waist.seam': 'couture de la bande',
+    'waist.stripEase': 'aisance de la bande, pour ses deux épaisseurs',
+    'waist.stripWidth': [
+      'largeur de la bande, coupée',
+      '2 × {elastic} d’élastique + {ease} d’aisance + 2 × {seam} de couture',
+    ],
+    'waist.stripHeight': ['hauteur de la bande pliée', '({width} de bande − 2 × {seam} de couture) ÷ 2'],
+    'waist.pieces': 'morceaux',
+    'waist.pieceLength': [
+      'longueur de chaque morceau, coupé',
+      '{long} en tout ÷ {pieces} + 2 × {seam} de couture',
+    ],
+    'waist.bandHeight': 'hauteur de la ceinture, finie',
+    'waist.bandHeld': 'hauteur de la ceinture, autant que la jupe en permet',
+    'waist.bandWidth': ['largeur de la ceinture, coupée', '2 × {height} finie + 2 × {seam} de couture'],
+    'waist.bandEase': 'aisance à la taille',
+    'waist.band': ['tour de la ceinture', '{waist} de tour de taille + {ease} d’aisance'],
+    'waist.bandOverlap': 'croisement des bouts de la ceinture',
+    'waist.bandLaid': ['ceinture à plat', '{band} de tour + {overlap} de croisement'],
+    'waist.joinLine': ['fermeture de la bande', '{width} de bande'],
+    'waist.bandSeamLine': ['couture de la ceinture', '{band}'],
+    'waist.bandFoldLine': ['fixation de la ceinture pliée', '{band}'],
+    'waist.bandEndLine': ['fermeture d’un bout de la ceinture', '{height} de ceinture'],
+    'waist.hipLine': 'sous le haut de ses panneaux',
+    'waist.roundLength': 'longueur de ses panneaux',
+    'waist.roundAtHip': [
+      'tour de la jupe aux hanches',
+      '{top} en haut + ({bottom} en bas − {top}) × {level} ÷ {length} de longueur',
+    ],
+    'waist.openingAsked': 'ouverture, depuis le haut de la taille',
+    'waist.openingSpread': [
+      'ouverture qui laisse passer les hanches',
+      '({needed} autour des hanches − {band} de ceinture) ÷ 2',
+    ],
+    'waist.openingHipDepth': [
+      'ouverture, depuis le haut de la taille',
+      '{hipDepth} de la taille à la ligne de hanches',
+    ],
+    'waist.openingDepth': [
+      'ouverture, depuis le haut de la taille',
+      'la plus grande de {hipDepth} (de la taille à la ligne de hanches), {spread} (pour passer les hanches)',
+    ],
+    'waist.openingBelow': ['ouverture sous la ceinture', '{depth} d’ouverture − {height} de ceinture'],
+    'waist.zipLine': ['pose de la glissière, des deux côtés', '2 × {below} d’ouverture'],
+    'waist.placketWidth': 'patte de fente, finie',
+    'waist.placketLength': ['patte le long des deux bords', '2 × {below} d’ouverture'],
+    'waist.placketLine': ['pose de la patte', '2 × {below} d’ouverture'],
+    'waist.buttonholeLine': 'tour d’une boutonnière',
+    'waist.buttonLine': 'pose d’un bouton',
+    'waist.difference': ['à résorber à la taille', '{top} de panneaux − {band} de ceinture'],
+    'waist.darts': 'pinces',
+    'waist.dartMost': 'pince la plus large qui reste plate',
+    'waist.dartWidth': ['largeur d’une pince en haut', '{difference} à résorber ÷ {darts} pinces'],
+    'waist.dartLength': 'longueur d’une pince',
+    'waist.dartLine': 'couture d’une pince',
+    'waist.gatherLine': ['un rang de fronces', '{top} de tour du haut'],
+    'waist.gatheredOnto': ['fronces sur la ceinture', '{top} de panneaux ÷ {band} de ceinture'],
+    'waist.ungathered': 'fronces à la taille : aucune, tout est plat',
+    'waist.cord': 'largeur du cordon',
+    'waist.cordEase': 'aisance pour le cordon',
+    'waist.cordCasing': ['coulisse du cordon', '{cord} de cordon + {ease} d’aisance + {turnUnder} de rentré'],
+    'waist.cordTieEnd': 'bout à nouer',
+    'waist.cordLeastEnd': 'bout toujours visible',
+    'waist.cordTied': ['cordon qui se noue à la taille', '{waist} de tour de taille + 2 × {tieEnd} à nouer'],
+    'waist.cordSpread': ['cordon de la jupe à plat', '{opening} de tour du haut + 2 × {leastEnd} visibles'],
+    'waist.cordCut': [
+      'cordon à couper',
+      'la plus grande de {tied} (pour nouer), {spread} (pour ne pas disparaître)',
+    ],
+    'waist.cordFree': [
+      'libre à chaque bout, jupe à plat',
+      '({cut} de cordon − {opening} de tour du haut) ÷ 2',
+    ],
+    'waist.cordFreeMost': 'le plus qui pend libre chez un enfant',
+    'waist.cordShortEnough': ['cordon assez court pour un enfant', '{opening} de tour du haut + 2 × {most}'],
+    'waist.eyeletLine': 'tour d’un trou pour le cordon',
+    'waist.cordCatchLine': ['arrêt du cordon', '{rounds} × {cord} de cordon'],
+    'waist.frontShare': 'part de la taille plate devant',
+    'waist.flatFront': ['devant plat de la ceinture', '{waist} de tour de taille × {share}'],
+    'waist.frontTopShare': 'part des panneaux devant',
+    'waist.frontTop': ['haut des panneaux devant', '{opening} de tour du haut × {share}'],
+    'waist.backTop': ['haut des panneaux derrière', '{opening} de tour du haut − {front} devant'],
+    'waist.flatRound': [
+      'tour du haut qui s’enfile',
+      '2 × ({needed} autour des hanches − {front} de devant plat)',
+    ],
+    'waist.flatLaid': ['ceinture à plat', '{front} devant + {back} derrière'],
+    'waist.backWaist': ['taille derrière', '{waist} de tour de taille − {front} de devant plat'],
+    'waist.backElastic': [
+      'élastique à couper, pour le dos',
+      '({waist} de tour de taille − {front} de devant plat) × {share} + 2 × {join} à prendre',
+    ],
+    'waist.backStretch': [
+      'élastique du dos étiré sur les hanches',
+      '({hip} de tour de hanches − {front} de devant plat) ÷ ({cut} d’élastique − 2 × {join} pris)',
+    ],
+    'waist.backElasticAsked': [
+      'élastique assez long pour le dos',
+      '({hip} de tour de hanches − {front} de devant plat) ÷ {most} + 2 × {join} à prendre',
+    ],
+    'waist.stretchShare': 'part du tour de taille, pour la maille',
+    'waist.stretchBand': ['tour de la bande extensible', '{waist} de tour de taille × {share}'],
+    'waist.stretchBandReach': ['bande extensible étirée', '{band} de bande × {most}'],
+    'waist.stretchBandAsked': ['bande extensible qui suffit', '{needed} autour des hanches ÷ {most}'],
 
     'ribbon.width': 'largeur du ruban',
     'ribbon.lowest': 'rang le plus bas, à partir de l’ourlet',
@@ -219,6 +566,21 @@ export const fr: Catalogue = {
       'trait de craie à partir du bord vif égalisé',
       '{fromHem} à partir de l’ourlet + {hem} d’ourlet',
     ],
+    'ribbon.fromTierEdge': [
+      'trait de craie à partir du bord vif du volant',
+      '{fromHem} à partir de l’ourlet − {tier} jusqu’à la couture du volant + {seam} de couture',
+    ],
+    'ribbon.tierFromHem': 'couture du volant, à partir de l’ourlet',
+    'ribbon.tierSeam': 'couture du volant',
+    'ribbon.belowSeam': 'bord du bas sous la couture du volant',
+    'ribbon.onSeamAt': 'centré sur la couture',
+    'ribbon.clearTopDipped': [
+      'maximum pour dégager la taille',
+      '{length} de panneau − {dips} où la taille descend − {depth} − {clearance} à laisser libre',
+    ],
+    'ribbon.dip': 'creux de la taille',
+    'ribbon.growthTucks': 'pris par les plis de croissance',
+    'ribbon.waistStitching': 'piqûre de la taille',
     'ribbon.across': 'panneau le long du rang',
     'ribbon.acrossRound': 'tous les panneaux le long du rang',
     'ribbon.overhang': 'supplément à chaque bout',
@@ -238,8 +600,8 @@ export const fr: Catalogue = {
     'ribbon.roomNone': 'pas de place pour des rangs',
     'ribbon.roomNeeded': 'largeurs de ruban additionnées',
     'ribbon.hemStitching': 'minimum pour dégager la piqûre de l’ourlet',
-    'ribbon.clearance': 'à laisser libre sous la coulisse',
-    'ribbon.clearTop': 'maximum pour dégager la coulisse',
+    'ribbon.clearance': 'à laisser libre sous la taille',
+    'ribbon.clearTop': ['maximum pour dégager la taille', '{length} de panneau − {depth} − {clearance} à laisser libre'],
 
     'cloth.width': 'laize du rouleau',
     'cloth.selvage': 'lisière',
@@ -281,18 +643,16 @@ export const fr: Catalogue = {
     'cloth.nothingLeft': 'rien ne reste à côté des panneaux',
     'cloth.leftLength': 'longueur du reste',
     'cloth.across': 'pris dans la laize',
+    'cloth.asTheyLie': 'longueur de tissu, comme les pièces sont posées',
+    'cloth.asTheyLieTwice': 'longueur de tissu, deux fois ce que prennent les pièces une fois le tissu plié',
+    'cloth.otherPieces': 'ce qu’ajoutent les autres pièces',
+    'cloth.withOthers': ['longueur de tissu', '{panels} pour les panneaux + {others} pour les autres pièces'],
     'cloth.have': 'tissu que vous avez',
 
-    'seams.side': ['une couture de côté', '{sewn} + {casing} de coulisse + {hem} d’ourlet'],
     'seams.round': 'tour de l’ourlet',
-    'seams.casingRound': 'tour de la coulisse',
-    'seams.edge': 'côté fini',
     'seams.edges': ['en tout', '{count} × {each}'],
     'seams.ribbonEdge': ['à piquer', '{edges} bords × {strips} de bandes'],
-    'seams.join': ['fermeture de l’élastique', '{rounds} × {width} d’élastique'],
-    'seams.catch': ['arrêt de l’élastique', '{rounds} × {width} d’élastique'],
     'seams.count': 'lignes',
-    'seams.rounds': 'passages',
     'seams.total': 'bandes additionnées',
 
     'thread.ratio': 'fil par longueur de couture',
@@ -314,6 +674,12 @@ export const fr: Catalogue = {
     'supplies.least': 'longueur minimale du magasin',
     'supplies.buy': ['à acheter', '{need}, jusqu’au prochain pas de {step} du magasin'],
     'supplies.pieces': 'pièces',
+    'supplies.pieceWidth': 'la pièce en travers',
+    'supplies.pieceHeight': 'la pièce de haut en bas',
+    'supplies.knit': ['maille extensible', '{pieces} × {height}'],
+    'supplies.bandPiece': 'plus longue pièce de la ceinture',
+    'supplies.interfacingWidth': 'laize à la vente',
+    'supplies.zip': ['fermeture à glissière', '{opening} d’ouverture − {band} de ceinture'],
     'supplies.boltWidth': 'laize du rouleau',
 
     'sewing.setUp': 'préparation',
@@ -378,6 +744,14 @@ export const fr: Catalogue = {
       '{measure} : pas mesuré. Estimation d’après d’autres corps : {estimate}. Mesurez avant de couper.',
     'body.waistToFloorWanted':
       'Chez un enfant, la distance de la taille au sol ne se devine pas d’après la stature. Mesurez-la : de la taille tout droit jusqu’au sol.',
+    'body.hipWanted':
+      'Le tour de hanches d’un enfant ne se devine pas. Le tour de taille ({hip}) en tient lieu, et la jupe pourrait être trop serrée à enfiler. Mesurez autour de la partie la plus forte des fesses avant de couper.',
+    'body.halvesDiffer':
+      'Les deux moitiés des hanches font {sum}, et le tour entier {hip} : {difference} d’écart. {used} sert pour l’instant. Mesurez de nouveau, les deux moitiés du milieu devant au milieu dos, à la même hauteur.',
+    'body.hipDepthUnusual':
+      'De la taille à la ligne des hanches : {hipDepth}. D’habitude, c’est 15 à 25 cm (6 à 10 po), moins si la jupe se porte plus bas que la taille naturelle. Mesurez sur le côté jusqu’à la partie la plus forte des fesses. Si c’est juste, continuez.',
+    'body.levelFar':
+      '{measure} ({level}) : {difference} d’écart avec le reste ({base}). L’une des deux a-t-elle été mal lue ? Si les deux sont justes, continuez : la différence se fait en haut, et l’ourlet tombe de niveau.',
     'body.improbablePair':
       '{firstName} : {first}. {secondName} : {second}. Ces deux mesures vont rarement ensemble. {secondName} : d’habitude environ {expected}, presque toujours entre {least} et {most}. L’une des deux a-t-elle été mal lue, ou notée dans la mauvaise unité ? Si les deux sont justes, continuez.',
     'body.hipBelowWaist':
@@ -386,6 +760,8 @@ export const fr: Catalogue = {
       'La jupe serait plus longue ({waistToHem}) que la distance de la taille au sol ({waistToFloor}). Choisissez une longueur plus courte, ou mesurez de nouveau.',
     'body.longHem':
       'L’ourlet tombe à {hemHeight} du sol. Attention dans l’escalier et près d’un feu, ou raccourcissez la jupe.',
+    'body.seatedHem':
+      'En position assise, l’ourlet tombe à {hemHeight} du repose-pied. Tenez-le loin des roues et des repose-pieds : raccourcissez la jupe, ou rentrez-la sur les côtés.',
     'body.longerThanHeight':
       '{measure} ({length}) : autant que la stature ({height}), ou plus. L’une des deux a été mal lue : mesurez les deux de nouveau.',
     'body.strideNotChecked':
@@ -394,6 +770,10 @@ export const fr: Catalogue = {
       'Sans la stature de l’enfant, la place pour marcher n’a pas été vérifiée. Ajoutez la stature et la distance de la taille au sol.',
     'body.strideForFloorLength':
       'Sans la distance de la taille au sol de l’enfant, l’ourlet fait {needed} de tour : assez même si la jupe touchait le sol. Ajoutez cette mesure, et il en faudra peut-être moins.',
+    'body.growsShort':
+      'La jupe sera trop courte vers la date suivante : {date}, moins de {months, plural, one {# mois} other {# mois}} après la mesure de la stature. {wanted, plural, one {# mois} other {# mois}} après cette mesure, l’ourlet sera remonté de {rise}. Un pli de croissance ou un ourlet plus profond de {keep} en tout, lâché à temps, garde la jupe à son niveau.',
+    'body.growthNotForecast':
+      'La croissance n’est pas comptée : {why, select, notMeasured {il faut une stature mesurée} age {la référence va de 2 à 20 ans} other {la stature est loin de ce qui est habituel à {age, plural, one {# mois} other {# mois}}}}. Vérifiez la stature et l’âge en mois. Si les deux sont justes, prévoyez la croissance à votre idée.',
     'skirt.doesNotGoOn':
       'La jupe ne s’enfile pas : {opening} de tour en haut, et il faut {needed} pour passer les hanches. Choisissez plus d’ampleur.',
     'skirt.hemBelowStride':
@@ -422,10 +802,76 @@ export const fr: Catalogue = {
       'Le haut de la jupe fait {ratio} fois le tour de taille ; au-delà de {most} fois, les fronces d’un tissu {weight} font des paquets. Choisissez moins d’ampleur ou moins de lés, recoupez les lés, ou prenez un tissu moins épais.',
     'skirt.barelyGathered':
       'Le haut de la jupe ne fait que {ratio} fois le tour de taille ; sous {least} fois, il fronce à peine. Il sera presque plat sous l’élastique.',
+    'skirt.circleTooWide':
+      'Les pièces de ce cercle vont jusqu’à {radius} de son centre, et le tissu a {cloth} de laize : elles n’y tiennent pas. {more, select, yes {Coupez en plus de morceaux, ou prenez} other {Prenez}} un tissu plus large, une jupe plus courte ou une plus petite part de cercle.',
+    'skirt.circleDrops':
+      'Sur un cercle, le tissu tombe par endroits en droit fil et ailleurs en biais, où il s’allonge. Laissez pendre la jupe une journée avant d’égaliser l’ourlet et de tracer les rangs.',
+    'skirt.tierBunched':
+      'Le volant {tier} a {ratio} fois l’ampleur de celui du dessus ; au-delà de {most} fois, un tissu {weight} fait des bourrelets dans la couture. Choisissez moins, ou un tissu plus léger.',
+    'skirt.tooManyStrips':
+      'Le volant {tier} prendrait {wanted} bandes de tissu ; {strips} sont dessinées. Choisissez un tissu plus large ou moins d’ampleur.',
+    'skirt.tierList':
+      '{list, select, ratios {Ampleur d’un volant à l’autre} other {Parts de la longueur}} : {given, plural, one {# nombre écrit} other {# nombres écrits}}, et il en faut {needed, plural, one {#} other {#}}. Ce qui manque a sa valeur habituelle, ce qui est en trop est laissé de côté.',
     'skirt.tooManyWidths':
       'La jupe prendrait {wanted} lés de tissu ; {widths} sont dessinés. Choisissez un tissu plus large ou moins d’ampleur.',
     'skirt.offGrain':
       'Le côté s’écarte de {angle} du droit fil et va s’allonger. Laissez pendre la jupe une journée avant d’égaliser l’ourlet et de tracer les rangs.',
+    'waist.heldDown':
+      'Une taille haute de {asked} prendrait plus de la moitié d’une jupe longue de {length}. Elle est dessinée à {height} : choisissez-en une plus basse, ou une jupe plus longue.',
+    'waist.bandLongerThanTop':
+      'Les panneaux font {top} en haut et la ceinture où ils se cousent {band} : trop pour être soutenu. Choisissez plus d’ampleur, ou moins d’aisance à la ceinture.',
+    'waist.dartsTooDeep':
+      '{darts} pinces doivent résorber {difference} : {width} chacune, et au-delà de {most} la pointe d’une pince fait une bosse. Froncez plutôt le haut, ou choisissez moins d’ampleur.',
+    'waist.openingTooShort':
+      'L’ouverture ({depth}) est trop courte pour les hanches, qui demandent {needed} pour passer. Faites-la de {enough} depuis le haut de la taille.',
+    'waist.tightAtHip':
+      'À la ligne de hanches, {hipDepth} sous la taille, la jupe fait {round} de tour et les hanches demandent {needed}. Aucune ouverture n’y change rien : choisissez plus d’ampleur, ou une coupe plus large aux hanches.',
+    'waist.backTooShort':
+      'Le devant tenu à plat ({front}), la ceinture s’ouvre à {laid} et les hanches demandent {needed}. Choisissez plus d’ampleur, ou un devant plat plus grand.',
+    'waist.backOverstretched':
+      'Le devant reste plat ({front}), si bien que l’élastique du dos ({cut}) devrait s’étirer {stretch} fois pour passer {hip} de tour de hanches. Coupez-le à {enough}, ou prenez-en un qui s’étire davantage.',
+    'waist.cordForChild':
+      'Un cordon sur un vêtement d’enfant peut s’accrocher aux jeux et aux portes. Les règles publiées pour les cordons de taille des vêtements d’extérieur d’enfants (ASTM F1816-18, tailles 2T à 16) laissent pendre au plus {most} à chaque bout, vêtement à plat, sans nœud ni embout, et veulent le cordon cousu au milieu du dos. Elles ne parlent pas des jupes : suivez-les par prudence. L’EN 14682 va jusqu’à 14 ans et laisse de côté les vêtements religieux ou de fête portés un temps limité sous surveillance. Les règles de chez vous passent avant. Une coulisse élastiquée n’a pas de bouts libres.',
+    'waist.cordFreeEnds':
+      'La jupe à plat, {freeEnd} de cordon pendent à chaque bout, et chez un enfant {most} au plus devraient pendre. Coupez le cordon à {enough} au plus, ou prenez une coulisse élastiquée.',
+    'waist.bandForExpecting':
+      'La taille ({waist}) va grandir, et celle de la jupe est faite pour elle comme elle est. Une bande extensible suit le ventre : dessous, ou par-dessus.',
+    'waist.bandDoesNotReach':
+      'La bande s’étire à {reach} et les hanches demandent {needed}. Coupez-la à {enough} de tour, ou prenez une maille qui s’étire davantage.',
+    'skirt.pocketsNeedSideSeams':
+      'Il n’y a pas de couture sur le côté pour y faire une poche : les poches sont laissées de côté. Choisissez une coupe, ou un nombre de pièces, avec une couture de chaque côté.',
+    'skirt.pocketsNoRoom':
+      'Le côté est trop court pour une poche : une ouverture de {opening} et son fond n’ont pas la place entre la taille et l’ourlet ; les poches sont laissées de côté. Une jupe plus longue, ou une main plus petite, a la place.',
+    'skirt.pocketsNeedSeam':
+      'Une poche demande {seam} de valeur de couture sur le côté ; cette jupe a {has}. Mettez les coutures de côté à {seam}.',
+    'skirt.pocketsOneSide': 'Un seul côté a une couture où faire une poche : une seule poche est prévue.',
+    'skirt.pocketAtOpening':
+      'L’ouverture de la taille se fait dans une couture de côté, là où une poche est prévue aussi. Renoncez à la poche de ce côté, ou choisissez une coupe avec une couture derrière.',
+    'skirt.pocketMeetsSlit':
+      'La fente de {height} monte jusqu’au fond de poche, qui s’y verrait. Faites une fente plus basse, ou au dos, ou renoncez aux poches.',
+    'skirt.slitNoSeam':
+      'Il n’y a pas de couture {where, select, left {au côté gauche} right {au côté droit} other {au milieu du dos}} à laisser ouverte : pas de fente à cet endroit. Choisissez-en un autre, ou une autre coupe.',
+    'skirt.slitTooLow':
+      'L’ourlet ({hem} de tour) est étroit, il faut {needed}, et une fente de {height} n’aide pas assez. Montez-la à {slit}, ou marquez l’ourlet à {wider}.',
+    'skirt.slitHeld': 'Une fente de {wish} irait jusque dans la taille. Elle s’arrête à {most}.',
+    'skirt.slitAcrossTiers':
+      'La fente de {height} est plus longue que le dernier étage ({tier}) et rencontre sa couture froncée. Raccourcissez-la, ou allongez le dernier étage.',
+    'skirt.liningHeld':
+      'Plus courte de {shorter}, il ne resterait presque rien de la doublure. Elle fait {length} de long.',
+    'skirt.tucksNoForecast':
+      'La croissance n’est pas prévue pour ce corps : {usual} sont gardés pour rallonger. Ajoutez la stature, l’âge en mois et le jour de la mesure, ou dites combien garder.',
+    'skirt.letsDownHeld':
+      '{need} pour rallonger, c’est trop pour une jupe de cette longueur. {most} sont gardés.',
+    'skirt.tucksHeld':
+      'La jupe est trop courte pour tous les plis demandés. Plis : {count}, de {depth} de profondeur chacun.',
+    'skirt.tucksNoRoom':
+      'Les plis descendent à {reach} sur le panneau, et il y a de la place jusqu’à {room}. Choisissez moins de plis, ou un ourlet profond.',
+    'skirt.tuckOnCurve':
+      'La jupe s’évase tant que la ligne du bas de chaque pli est plus longue de {excess} que celle du haut, et le pli grimace. Résorbez-la à la main, ou gardez la longueur à la taille : cousez la coulisse plus bas et relâchez-la là.',
+    'skirt.deepHemLeftOut':
+      'Cette coupe a son propre ourlet étroit ({hem}) : pas d’ourlet profond de {letsDown}. Choisissez des plis, ou donnez un ourlet à la coupe.',
+    'waist.needsRound':
+      'Cette jupe s’enroule et se croise : une coulisse élastiquée n’y a pas de tour fermé. Prenez une ceinture plate, ou une autre coupe.',
     'waist.elasticOverstretched':
       'L’élastique ({cut}) devrait s’étirer {stretch} fois pour passer {hip} de tour de hanches. Coupez-le à {enough}, ou prenez-en un qui s’étire davantage.',
     'ribbon.noRoom':
@@ -434,6 +880,8 @@ export const fr: Catalogue = {
       '{left, plural, one {# groupe de rangs monterait dans la coulisse et n’a pas pu être placé} other {# groupes de rangs monteraient dans la coulisse et n’ont pas pu être placés}} : les listes et les temps n’en tiennent pas compte. Les rangs doivent finir à {top} de l’ourlet au plus : choisissez moins de rangs, un ruban plus étroit ou de plus petits écarts.',
     'ribbon.rowOnHemStitching':
       'Le rang le plus bas (à {row} de l’ourlet) couvre la piqûre de l’ourlet. À {least}, il la dégage ; ou cousez l’ourlet d’abord, et le ruban en cachera les points.',
+    'ribbon.rowAcrossTierSeam':
+      '{rows, plural, one {Le rang {row} touche} other {Le rang {row} et d’autres touchent}} la couture de deux volants (à {seam} de l’ourlet) : la moitié du ruban reposerait sur des fronces. Placez son bord du bas à {centred} pour qu’il couvre la couture, ou écartez-le.',
     'ribbon.easeWithSteam':
       '{rows, plural, one {# rang suit} other {# rangs suivent}} une courbe. Au rang {row}, les deux bords du ruban diffèrent de {share} : cousez d’abord le bord inférieur, résorbez {takeUp} au bord supérieur de chaque bande, et passez à la vapeur sous une pattemouille.',
     'ribbon.willNotLieFlat':
@@ -445,6 +893,14 @@ export const fr: Catalogue = {
       'Un panneau ({width} de large, {depth} de long) n’entre d’aucune façon dans ce tissu : {usable} sont utiles après lavage. Choisissez un tissu plus large, une jupe plus courte, un repère d’ourlet plus étroit s’il reste de quoi marcher, ou une jupe froncée de plusieurs lés.',
     'cloth.onlyTwoAlike':
       'Plié en quatre, le tissu donne deux panneaux d’un coup ; cette jupe en a {panels}.',
+    'cloth.liningTooNarrow':
+      'Une pièce de la doublure fait {width} sur {depth}, et son tissu {usable} après lavage : prenez-en un plus large.',
+    'cloth.notAlike':
+      'Le double pli est fait pour deux panneaux pareils, tracés depuis leur milieu ; ceux-ci se coupent pièce par pièce.',
+    'cloth.notOnFold':
+      '{panels, plural, one {Un panneau a} other {# panneaux ont}} deux côtés différents et pas de pièce en miroir : on ne peut pas les couper sur un pli.',
+    'cloth.pieceTooLarge':
+      'Une pièce de {width} sur {depth} ne tient pas entre les lisières : le tissu fait {usable} après lavage.',
     'cloth.oddPanels':
       'Les panneaux se coupent par paires ; leur nombre étant impair ({panels}), une épaisseur de la dernière paire reste de trop.',
     'cloth.oneWayCrosswise':
@@ -465,9 +921,92 @@ export const fr: Catalogue = {
   },
   levels: { caution: 'Attention', problem: 'Problème' },
   stages: { body: 'Corps', cut: 'Coupe', ribbons: 'Rubans', cloth: 'Tissu', supplies: 'Fournitures' },
-  cuts: { flared: 'jupe évasée à deux panneaux', gathered: 'jupe froncée' },
+  cuts: {
+    flared: 'jupe évasée à deux panneaux',
+    gathered: 'jupe froncée',
+    circle: 'jupe cercle',
+    tiered: 'jupe à volants',
+  },
   weights: { light: 'léger', medium: 'moyen', heavy: 'lourd' },
-  panels: { front: 'devant', back: 'dos', width: 'lé', round: 'tout le tour' },
+  panels: {
+    front: 'devant',
+    back: 'dos',
+    width: 'lé',
+    gore: 'pan',
+    'front gore': 'pan devant',
+    'side gore': 'pan de côté',
+    'back gore': 'pan dos',
+    tier: 'bande de volant',
+    circle: 'cercle',
+    'half circle': 'demi-cercle',
+    'quarter circle': 'quart de cercle',
+    'part of a circle': 'partie du cercle',
+    'left front': 'devant gauche',
+    'right front': 'devant droit',
+    round: 'tout le tour',
+  },
+  parts: {
+    'casing strip': 'bande de coulisse',
+    waistband: 'ceinture',
+    'waistband back': 'dos de la ceinture',
+    'stretch band': 'bande extensible',
+    tie: 'lien',
+    placket: 'bande de fente',
+    'pocket bag': 'fond de poche',
+    'slit facing': 'parementure de fente',
+    'hem facing': 'parementure d’ourlet',
+    'lining front': 'doublure devant',
+    'lining back': 'doublure dos',
+    'lining width': 'lé de doublure',
+  },
+  extras: {
+    pockets: 'poches',
+    slits: 'fentes',
+    lining: 'doublure',
+    tucks: 'place pour grandir',
+  },
+  extrasAbout: {
+    pockets:
+      'Des fonds cousus dans les coutures de côté, à la taille de la main. Quelques coutures en courbe avant de fermer les côtés ; un reste de tissu suffit.',
+    slits:
+      'Des coutures laissées ouvertes depuis l’ourlet, pour marcher dans une jupe étroite. Chaque bord reçoit une bande de parementure ; très peu de tissu.',
+    lining:
+      'Une jupe toute simple d’une étoffe plus légère à l’intérieur, un peu plus courte. Une seconde jupe à coudre, plus facile ; autant de sa propre étoffe qu’une jupe étroite.',
+    tucks:
+      'De la longueur gardée en plis sous la taille, ou dans un ourlet profond, et relâchée quand l’enfant grandit. Des coutures droites tout autour ; autant de longueur de tissu en plus.',
+  },
+  waists: {
+    'turned casing': 'coulisse repliée',
+    'separate casing': 'coulisse rapportée',
+    'flat front': 'devant plat, dos élastiqué',
+    drawstring: 'cordon coulissant',
+    'plain waistband': 'ceinture plate',
+    'stretch band': 'bande extensible',
+  },
+  waistsAbout: {
+    'turned casing':
+      'Le bord du haut est replié à l’intérieur et l’élastique y passe. La plus facile ; un peu plus de deux largeurs d’élastique de tissu, en longueur.',
+    'separate casing':
+      'Une bande du même tissu est cousue en haut, pliée, et l’élastique y passe. Trois tours de piqûre, et la bonne manière pour un haut en courbe ; une bande aussi longue que le tour du haut, un peu plus de deux fois la largeur de l’élastique.',
+    'flat front':
+      'Une ceinture au devant lisse et entoilé, avec l’élastique derrière seulement. Devant et dos se font à part et se rejoignent aux côtés : plus d’étapes qu’une coulisse ; deux bandes, et de l’entoilage pour le devant.',
+    drawstring:
+      'Le bord du haut est replié à l’intérieur et un cordon y passe, noué devant. Deux petits trous à finir avant de replier ; pas d’autre tissu que le bord replié, et un cordon. Pour les adultes : aux enfants, l’élastique convient mieux.',
+    'plain waistband':
+      'Une ceinture ferme autour de la taille, avec une glissière ou une fente, et un bouton. La plus nette et la plus exigeante à coudre ; une bande de la longueur de la taille, et son entoilage.',
+    'stretch band':
+      'Une bande de maille extensible en double, sous un ventre qui grandit ou par-dessus, et douce quand on est assise. On étire la bande en la cousant aux panneaux ; pas de tissu de jupe, une bande de maille moins longue que le tour de taille.',
+  },
+  cutsAbout: {
+    flared:
+      'Deux panneaux, devant et dos, plus larges à l’ourlet qu’à la taille. Des lignes droites à tracer, deux coutures ; le tissu de deux panneaux côte à côte.',
+    gathered:
+      'Des longueurs droites de tissu cousues en tube et froncées à la taille. Rien à dessiner ; le plus de tissu pour sa longueur.',
+    circle:
+      'Un anneau de tissu, ou une part d’anneau, qui tombe en plis sans fronces. Des arcs à tracer à la ficelle et un ourlet qui doit pendre avant d’être plié ; un tissu large, dont il reste beaucoup entre les courbes.',
+    tiered:
+      'Des tours de bandes droites, chacun froncé sur celui du dessus. Chaque bande est un rectangle, mais il y a beaucoup de coutures et de longues fronces ; un tissu étroit suffit, et le volant du bas en prend le plus.',
+  },
   lays: {
     'double fold': 'plié en quatre',
     'lengthwise fold': 'plié dans la longueur',
@@ -475,6 +1014,7 @@ export const fr: Catalogue = {
     open: 'ouvert, une épaisseur',
   },
   tableEdges: {
+    'cut edge': 'bord coupé',
     selvage: 'lisière',
     selvages: 'lisières',
     fold: 'pliure',
@@ -740,6 +1280,12 @@ export const fr: Catalogue = {
   },
   items: {
     cloth: 'Tissu',
+    lining: 'Tissu de doublure',
+    knit: 'Maille extensible',
+    interfacing: 'Entoilage thermocollant',
+    cord: 'Cordon',
+    zip: 'Fermeture à glissière',
+    buttons: 'Boutons',
     ribbon: 'Ruban',
     elastic: 'Élastique',
     thread: 'Fil à coudre',
@@ -760,6 +1306,12 @@ export const fr: Catalogue = {
     satinNeedle: 'Grosseur 70/10 ou 75/11, pointe aiguë : une aiguille émoussée tire les fils du satin.',
     threadColour:
       'Mettez-le contre le ruban ou le tissu ; un ton plus foncé se voit moins qu’un ton plus clair.',
+    liningWashes: 'Lisse, légère, et lavable à la même température que la jupe.',
+    knitStretches: 'Bord-côte ou jersey avec élasthanne : il doit s’étirer de moitié et revenir. La largeur donnée va en travers du tissu, dans le sens où il s’étire.',
+    interfacingTry: 'Du même poids que le tissu ; collez-en un bout pour voir s’il tient et ne cloque pas.',
+    cordEnds: 'Cordon ou ruban de coton lavable ; ses bouts sont noués ou rentrés.',
+    zipShortened: 'Cette longueur ou la suivante : une fermeture se raccourcit par le bas.',
+    buttonsFlat: 'Plats et lavables ; la boutonnière se fait à leur mesure, achetez-les d’abord.',
     elasticSoft: 'Étirez-le : il doit revenir, et passer largement les hanches.',
     chalkWashesOut: 'Essayez-la sur une chute : elle doit partir à la brosse ou au lavage.',
     pinsFine: 'De grosses épingles laissent des trous dans le satin ; les pinces n’en laissent pas.',
@@ -787,6 +1339,7 @@ export const fr: Catalogue = {
       'n’est pas une couleur connue ici. Écrivez l’une de celles-ci, en anglais : {known} ; ou "#14716f" ; ou un nom à vous avec son "hex".',
     currency: 'n’est pas un code de monnaie. Écrivez trois lettres, comme CAD.',
     price: 'n’est pas un prix. Écrivez 12.50.',
+    date: 'n’est pas un jour du calendrier. Écrivez l’année, le mois et le jour : "2026-03-14".',
     gaps: 'a {given, plural, one {# espace} other {# espaces}}. Des rangs espacés à la main en demandent {expected}, un de moins que de groupes de rubans.',
     notJson: 'n’est pas du JSON. La lecture s’est arrêtée à la ligne et à la colonne {where}.',
     tooLarge: 'est beaucoup trop gros ({size} caractères). Une demande en a au plus {most}.',
@@ -863,6 +1416,8 @@ export const fr: Catalogue = {
       'Façon retenue : {taken}. Autre façon ({lay}) : il faudrait {buy} ; demandez-la dans la demande, sous "cloth", à "lay".',
     layHeadingNone: 'Aucune façon ne convient. Dessiné ici ({lay}), pour voir ce qui manque :',
     rowsElsewhere: 'Tous les rangs sont dans la liste de coupe du ruban.',
+    layBeside: 'le reste à côté, une épaisseur',
+    layBeyond: 'la suite du tissu, une épaisseur',
     otherLays: 'Les façons de disposer le tissu',
     layChosen: 'retenu',
     layDoesNotFit: 'n’entre pas',
@@ -945,7 +1500,7 @@ export const fr: Catalogue = {
     altPanel:
       'Panneau ouvert, endroit dessus, avec {rows, plural, one {# rang de ruban} other {# rangs de ruban}}. Traits de craie à partir du bord vif : {list}.',
     altLay:
-      'Tissu disposé ainsi : {lay}, {layers, plural, one {# épaisseur} other {# épaisseurs}}, {cloth} de long, avec les panneaux dessus.',
+      'Tissu disposé ainsi : {lay}, {layers, plural, one {# épaisseur} other {# épaisseurs}}, {cloth} de long, avec les pièces dessus.',
     altStep: 'Dessin de l’étape : {title}',
     wornFront: 'La jupe portée, vue de devant',
     wornBack: 'La jupe portée, vue de dos',
@@ -1107,6 +1662,32 @@ export const fr: Catalogue = {
     howWaistToFloor: 'De la ficelle tout droit jusqu’au sol, avec les chaussures qu’elle portera.',
     howHeight: 'Contre un mur, sans chaussures, un livre à plat sur la tête.',
     howCalf: 'Autour de la partie la plus forte du mollet, debout.',
+    howHipDepth: 'Sur le côté, de la ficelle jusqu’à la hauteur où les hanches ont été mesurées.',
+    howThigh: 'Autour d’une cuisse, à l’endroit le plus fort, debout.',
+    howLevels:
+      'De la ficelle tout droit jusqu’au sol, avec les chaussures : au milieu devant, au milieu dos et de chaque côté. N’importe lesquelles suffisent.',
+    howLevelFront: 'Au milieu devant, par-dessus le ventre, de la ficelle tout droit jusqu’au sol.',
+    howLevelBack: 'Au milieu dos, par-dessus les fesses, de la ficelle tout droit jusqu’au sol.',
+    howLevelLeft: 'Du côté gauche, par-dessus la hanche, de la ficelle jusqu’au sol.',
+    howLevelRight: 'Du côté droit, par-dessus la hanche, de la ficelle jusqu’au sol.',
+    howHalves:
+      'À la ligne des hanches, du milieu devant au milieu dos en passant par un côté ; puis par l’autre.',
+    howSize: 'Les deux nombres imprimés pour les hanches sur l’étiquette de vêtements qui vont bien.',
+    howSeated:
+      'Asseyez-vous comme dans la jupe. De la ficelle, le long de la cuisse, par-dessus le genou, jusqu’où sera l’ourlet.',
+    howExpecting:
+      'Nouez la ficelle là où la taille de la jupe se portera maintenant. Le devant est coupé plus long pour le ventre.',
+    levelsHeading: 'Si le devant, le dos ou les côtés diffèrent',
+    halvesHeading: 'Si les deux hanches diffèrent',
+    halfLeft: 'moitié gauche des hanches',
+    halfRight: 'moitié droite des hanches',
+    sizeHeading: 'Si les hanches ne peuvent pas être mesurées : la taille sur une étiquette',
+    sizeFrom: 'hanches sur l’étiquette, de',
+    sizeTo: 'hanches sur l’étiquette, à',
+    wears: 'Portée',
+    wearsStanding: 'debout, en marchant',
+    wearsSeated: 'assise',
+    wearsExpecting: 'enceinte',
     skirtName: 'Comment cette jupe s’appelle',
     teachings: 'Enseignements',
     teachingsHint:

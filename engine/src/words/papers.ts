@@ -57,6 +57,9 @@ export interface PaperWords {
   readonly layHeadingNone: string;
   readonly layCheaper: string;
   readonly rowsElsewhere: string;
+  /** Above cloth that is laid in a single layer besides. */
+  readonly layBeside: string;
+  readonly layBeyond: string;
   readonly otherLays: string;
   readonly layChosen: string;
   readonly layDoesNotFit: string;

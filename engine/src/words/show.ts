@@ -39,6 +39,8 @@ const needs = new Set<string>([
   'body.bareHem',
   'body.everydayHem',
   'skirt.openingNeeded',
+  'skirt.openingNeededUnsure',
+  'body.keepFor',
 ] satisfies FigureCode[]);
 
 /** Lengths so small that a chalk mark would swallow them. */

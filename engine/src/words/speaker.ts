@@ -62,6 +62,9 @@ export interface SpeakerOptions {
 export const speakerOf = (request: Pick<SkirtRequest, 'language' | 'measure' | 'mark'>): Speaker =>
   speakerFor(request);
 
+/** A day of the calendar as the engine writes it. */
+const isDate = (text: string): boolean => /^\d{4}-\d\d-\d\d$/.test(text);
+
 export function speakerFor({ language, measure, mark }: SpeakerOptions): Speaker {
   const words = catalogues[language];
   const { locale } = words.numbers;
@@ -72,10 +75,12 @@ export function speakerFor({ language, measure, mark }: SpeakerOptions): Speaker
     ...words.weights,
     ...words.kinds,
   };
+  const days = new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' });
+  const dateIn = (day: string): string => days.format(new Date(day));
   const value = (figure: Figure): string => showValue(figure, how, words);
   const said = (param: NoticeParam): string | number => {
     if (typeof param === 'number') return param;
-    if (typeof param === 'string') return terms[param] ?? param;
+    if (typeof param === 'string') return isDate(param) ? dateIn(param) : (terms[param] ?? param);
     // Messages choose their plurals by counts.
     return param.kind === 'count' ? param.value : value(param);
   };
@@ -161,7 +166,22 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 /** Measurements in a notice go by the names that their figures have. */
 const measureNames = ({ figures }: Catalogue): Record<string, string> =>
   Object.fromEntries(
-    (['waist', 'hip', 'waistToHem', 'waistToFloor', 'height', 'calf'] as const).map((name) => {
+    (
+      [
+        'waist',
+        'hip',
+        'waistToHem',
+        'waistToFloor',
+        'height',
+        'hipDepth',
+        'calf',
+        'thigh',
+        'levelFront',
+        'levelBack',
+        'levelLeft',
+        'levelRight',
+      ] as const
+    ).map((name) => {
       const found = figures[`body.${name}`];
       return [name, typeof found === 'string' ? found : found[0]];
     }),

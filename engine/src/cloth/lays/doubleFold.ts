@@ -1,23 +1,31 @@
 import { translate } from '../../geometry/index.ts';
 import { mm } from '../../units/index.ts';
 import { figure, problem } from '../codes.ts';
+import { labelsOf } from '../cutPieces.ts';
 import { rightHalf } from './half.ts';
-import { finishLay, fitsIn, type Lay, type LayInput } from './lay.ts';
+import { finishLay, fitsIn, onTheirFold, panelCount, type Lay, type LayInput } from './lay.ts';
+import { NO_STRIPS } from './loose.ts';
+import { oneByOne } from './pairs.ts';
 
 /**
  * Folded across, and across again: four layers, both panels cut at once with the waist on the selvage. The
  * edge with two folds is the centre of both panels; the edge with one fold and two raw ends is their side.
+ * What else is cut comes from the strip that is left below them, opened out, and from the bolt.
  */
-export function doubleFold({ panels, piece, fabric }: LayInput): Lay {
+export function doubleFold(input: LayInput): Lay {
+  const { mains, parts, fabric } = input;
+  const [{ piece }] = mains;
   const usable = fabric.usableFromSelvage;
   const clothAfter = figure.length(mm(2 * piece.width.value), 'cloth.doubleWidth', {
     panels: figure.count(2, 'cloth.panels'),
     width: piece.width,
   });
+  const count = panelCount(input);
+  const fits = fitsIn(piece.depth.value, usable.value);
   const notices = [];
-  if (panels.length !== 2) notices.push(problem('cloth.onlyTwoAlike', { panels: panels.length }));
-  if (!fitsIn(piece.depth.value, usable.value))
-    notices.push(problem('cloth.panelTooDeep', { depth: piece.depth, usable }));
+  if (count !== 2) notices.push(problem('cloth.onlyTwoAlike', { panels: count }));
+  else if (!onTheirFold(input)) notices.push(problem('cloth.notAlike'));
+  if (!fits) notices.push(problem('cloth.panelTooDeep', { depth: piece.depth, usable }));
   const along = mm(piece.width.value / 2);
   return finishLay(
     {
@@ -37,12 +45,16 @@ export function doubleFold({ panels, piece, fabric }: LayInput): Lay {
         pieces: [
           {
             outline: translate(rightHalf(piece.outline), 0, -piece.top),
-            panels,
+            ...labelsOf(mains.flatMap(({ copies }) => copies)),
             onFold: true,
             turned: false,
           },
         ],
       },
+      loose: oneByOne(parts),
+      beside: fits
+        ? { count: 1, along: clothAfter.value, across: usable.value - piece.depth.value }
+        : NO_STRIPS,
       notices,
     },
     fabric,

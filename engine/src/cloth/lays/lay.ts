@@ -1,21 +1,25 @@
 import type { Figure, Notice } from '../../figure/index.ts';
 import type { Path } from '../../geometry/index.ts';
-import type { Panel } from '../../skirt/index.ts';
+import type { Marking, Panel } from '../../skirt/index.ts';
 import { mm, type Mm } from '../../units/index.ts';
-import { figure } from '../codes.ts';
+import type { Cutting } from '../blocks.ts';
+import { figure, problem } from '../codes.ts';
+import type { CutPiece, PartLabel } from '../cutPieces.ts';
 import { beforeWash, toBuy, type Fabric } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
-import type { Piece } from '../piece.ts';
+import { layLoose, type MoreTable, type Strips } from './loose.ts';
 
 /** What runs along a side of the cloth as it lies on the table. */
 export type TableEdge =
-  'selvage' | 'selvages' | 'fold' | 'two folds' | 'fold and two ends' | 'two ends' | 'raw end';
+  'selvage' | 'selvages' | 'fold' | 'two folds' | 'fold and two ends' | 'two ends' | 'raw end' | 'cut edge';
 
-/** A panel, or the half of one that lies against a fold, on the table. Bolt runs along x, y goes across. */
+/** A piece, or the half of one that lies against a fold, on the table. Bolt runs along x, y goes across. */
 export interface LaidPiece {
   readonly outline: Path;
-  /** Panels that this outline cuts: two where it is cut through two layers. */
+  /** Panels that this outline cuts: two where it is cut through two layers. Empty for parts. */
   readonly panels: readonly Panel[];
+  /** Parts that it cuts. Empty for panels. */
+  readonly parts: readonly PartLabel[];
   readonly onFold: boolean;
   readonly turned: boolean;
 }
@@ -32,10 +36,12 @@ export interface Table {
   readonly pieces: readonly LaidPiece[];
 }
 
-/** One way to lay the panels of one skirt. */
+/** One way to lay all pieces of one skirt. */
 export interface Lay {
   readonly kind: LayKind;
   readonly fits: boolean;
+  /** Length of cloth, unfolded, that lies on the first table: what is folded. */
+  readonly tableCloth: Figure<Mm>;
   /** Length of cloth after the wash and before it, and what the shop cuts. */
   readonly clothAfter: Figure<Mm>;
   readonly clothBefore: Figure<Mm>;
@@ -47,19 +53,38 @@ export interface Lay {
   /** Whether panels lie head to tail. */
   readonly headToTail: boolean;
   readonly table: Table;
+  /** Cloth that is laid besides, in a single layer: beside the panels once they are cut, and beyond them. */
+  readonly more: readonly MoreTable[];
   readonly notices: readonly Notice[];
 }
 
 /** What every lay starts from. */
 export interface LayInput {
-  readonly panels: readonly Panel[];
-  /** All panels of one skirt of these cuts are alike. */
-  readonly piece: Piece;
+  /** The panels by their shapes, never none. */
+  readonly mains: readonly [CutPiece, ...CutPiece[]];
+  readonly parts: readonly CutPiece[];
+  readonly marking: Marking;
   readonly fabric: Fabric;
 }
 
+/** Panels that are all alike, none of them the mirror image of the others. */
+export function alike({ mains }: LayInput): CutPiece | null {
+  const [first, ...others] = mains;
+  return others.length === 0 && first.copies.every(({ mirrored }) => !mirrored) ? first : null;
+}
+
+/** Alike panels that are chalked at their centre fold, or torn from the whole width: each lies with its centre on a fold. */
+export const onTheirFold = (input: LayInput): CutPiece | null =>
+  (input.marking === 'at the fold' || input.marking === 'straight widths') && input.mains[0].symmetric
+    ? alike(input)
+    : null;
+
+export const panelCount = ({ mains }: LayInput): number =>
+  mains.reduce((sum, { copies }) => sum + copies.length, 0);
+
 export interface Laid {
   readonly kind: LayKind;
+  /** Length of cloth on the table, unfolded. */
   readonly clothAfter: Figure<Mm>;
   /** Width that the panels take of the `usable` width. */
   readonly used: Mm;
@@ -67,6 +92,9 @@ export interface Laid {
   readonly printOnItsSide: boolean;
   readonly headToTail?: boolean;
   readonly table: Table;
+  /** Pieces that have no place on the table, and the cloth that stays free beside what has. */
+  readonly loose: readonly Cutting[];
+  readonly beside: Strips;
   /** A lay with a problem among these does not fit. */
   readonly notices: readonly Notice[];
 }
@@ -75,26 +103,50 @@ export interface Laid {
 const HAIR = 1e-6;
 export const fitsIn = (size: Mm, room: Mm): boolean => size <= room + HAIR;
 
-/** Completes a lay with what it takes before the wash, at the shop, and leaves. */
+/** Completes a lay: its loose pieces, what it takes before the wash and at the shop, and what it leaves. */
 export function finishLay(laid: Laid, fabric: Fabric): Lay {
-  const { clothAfter, usable, notices } = laid;
+  const { usable } = laid;
+  const { more, length, used, unfit } = layLoose(laid.loose, laid.beside, fabric);
+  const notices = [
+    ...laid.notices,
+    ...unfit.map(({ cut: { piece } }) =>
+      problem('cloth.pieceTooLarge', { width: piece.width, depth: piece.depth, usable: fabric.usable }),
+    ),
+  ];
+  const clothAfter = withMore(laid.clothAfter, length);
   const clothBefore = beforeWash(clothAfter, fabric.lengthwise);
   return {
     kind: laid.kind,
     fits: notices.every(({ level }) => level !== 'problem'),
+    tableCloth: laid.clothAfter,
     clothAfter,
     clothBefore,
     toBuy: toBuy(clothBefore, fabric),
     left: {
-      across: leftAcross(usable, laid.used),
-      along: figure.length(clothAfter.value, 'cloth.leftLength'),
+      across: leftAcross(usable, mm(laid.used + used)),
+      along: figure.length(laid.clothAfter.value, 'cloth.leftLength'),
     },
     printOnItsSide: laid.printOnItsSide,
     headToTail: laid.headToTail ?? false,
     table: laid.table,
+    more,
     notices,
   };
 }
+
+/** Length of cloth for panels, and what other pieces add to it. */
+export function withMore(panels: Figure<Mm>, more: number): Figure<Mm> {
+  if (more <= HAIR) return panels;
+  const others = figure.length(mm(more), 'cloth.otherPieces');
+  return figure.length(mm(panels.value + more), 'cloth.withOthers', { panels, others });
+}
+
+/** The lay that takes less; the first of two that take the same. A lay that fits comes before one that does not. */
+export const shorter = (lays: readonly [Lay, ...Lay[]]): Lay =>
+  lays.reduce((best, lay) => {
+    if (lay.fits !== best.fits) return lay.fits ? lay : best;
+    return lay.clothAfter.value < best.clothAfter.value - HAIR ? lay : best;
+  });
 
 function leftAcross(usable: Figure<Mm>, taken: Mm): Figure<Mm> {
   if (usable.value <= taken) return figure.length(mm(0), 'cloth.nothingLeft');

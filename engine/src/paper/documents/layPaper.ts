@@ -58,7 +58,10 @@ export function layPaper(input: PaperInput): PaperDocument {
 /** Wide lays are drawn across the page; narrow ones stand beside what there is to say of them. */
 function chosenBlocks({ plan, speaker }: PaperInput, width: Mm): Block[] {
   const { chosen } = plan.cloth;
-  const drawn = layPicture(chosen, speaker, 'large', { width, height: mm(104) });
+  const drawn = layPicture(chosen, speaker, 'large', {
+    width,
+    height: mm(chosen.more.length > 0 ? 150 : 104),
+  });
   const fold = plan.sewing.steps.find(({ id }) => id === 'fold');
   const words: Block[] = [
     list((fold?.sentences ?? []).map(speaker.sentence), 'number'),

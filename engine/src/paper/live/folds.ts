@@ -35,7 +35,7 @@ function folded(scene: Scene): FoldStage[] {
     kind === 'open'
       ? sentences(scene, ['fold.open', 'fold.openHeadToTail'])
       : speaker.text(papers.clothFlatWords, {
-          along: plan.cloth.chosen.clothAfter,
+          along: plan.cloth.chosen.tableCloth,
           across: speaker.length(flat.across),
         });
   const first = sentences(scene, ['fold.double', 'fold.lengthwise', 'fold.crosswise', 'fold.crosswiseTurn']);

@@ -1,22 +1,12 @@
-import type { Lay, TableEdge } from '../../cloth/index.ts';
-import { boundsOf, point } from '../../geometry/index.ts';
-import { mm, radians, type Mm } from '../../units/index.ts';
+import type { Lay, Table } from '../../cloth/index.ts';
+import { point } from '../../geometry/index.ts';
+import { mm, type Mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
-import {
-  area,
-  dimension,
-  drawing,
-  inks,
-  label,
-  rectangle,
-  straight,
-  type Drawing,
-  type Ink,
-  type Mark,
-} from '../drawing/index.ts';
+import { drawing, inks, label, type Drawing, type Ink, type Mark } from '../drawing/index.ts';
 import { chalkOn, mixed } from './chalkOn.ts';
-import { chalkLine, clothStyle } from './cloth.ts';
-import { fitPath, scaleInto, type Fit } from './fit.ts';
+import { scaleInto } from './fit.ts';
+import { namesIn } from './layNames.ts';
+import { reachOf, tableMarks, type Reach } from './layTable.ts';
 
 /** How large a lay is drawn: with its measures and words, or as a small picture to compare. */
 export type LaySize = 'large' | 'small';
@@ -37,9 +27,35 @@ function dressOf(look: LayLook | undefined): {
   return { cloth: look.cloth, piece: mixed(look.cloth, line, 0.16), line };
 }
 
-const margins = { large: { side: 20, top: 8, bottom: 15 }, small: { side: 3, top: 3, bottom: 3 } } as const;
+const margins = {
+  large: { side: 20, top: 8, bottom: 15, caption: 6 },
+  small: { side: 3, top: 3, bottom: 3, caption: 0 },
+} as const;
 
-/** The cloth on the table, to scale, with the panels chalked on it. The bolt runs from left to right. */
+interface Sheet {
+  readonly table: Table;
+  readonly reach: Reach;
+  readonly caption: string;
+}
+
+/** Where a table lies on the paper, and the room it takes there. */
+interface Cell {
+  readonly sheet: Sheet;
+  readonly x: number;
+  readonly y: number;
+}
+
+interface Arranged {
+  readonly scale: number;
+  readonly cells: readonly Cell[];
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * The cloth on the table, to scale, with its pieces chalked on it. The bolt runs from left to right. Cloth that is laid in
+ * a single layer besides is drawn after it, to the same scale.
+ */
 export function layPicture(
   lay: Lay,
   speaker: Speaker,
@@ -47,130 +63,99 @@ export function layPicture(
   room: { readonly width: Mm; readonly height: Mm },
   look?: LayLook,
 ): Drawing {
-  const { table } = lay;
-  const dress = dressOf(look);
-  const { side, top, bottom } = margins[size];
-  // Panels too large for the cloth hang over it: they are drawn too, within the picture.
-  const reach = table.pieces.map(({ outline }) => boundsOf(outline));
-  const least = Math.min(0, ...reach.map((each) => each.top));
-  const deepest = Math.max(table.across, ...reach.map((each) => each.bottom)) - least;
-  const longest = Math.max(table.along, ...reach.map((each) => each.right));
-  const scale = scaleInto(longest, deepest, {
-    width: mm(room.width - 2 * side),
-    height: mm(room.height - top - bottom),
-  });
-  const along = table.along * scale;
-  const across = table.across * scale;
-  const above = top - least * scale;
-  const fit: Fit = { scale, dx: side, dy: above };
-  const pieces = lay.table.pieces.flatMap((piece): Mark[] => {
-    const outline = fitPath(piece.outline, fit);
-    const bounds = boundsOf(outline);
-    const names = piece.panels
-      .map(({ name, number }) => speaker.words.panels[name] + (name === 'width' ? ` ${String(number)}` : ''))
-      .join(' + ');
-    const words =
-      size === 'large'
-        ? [
-            label(middleOf(bounds), names, {
-              size: mm(3.4),
-              align: 'middle',
-              baseline: 'middle',
-              halo: dress.piece,
-              ink: dress.line,
-            }),
-          ]
-        : [];
-    return [
-      area(outline, {
-        ...chalkLine,
-        fill: dress.piece,
-        stroke: dress.line,
-        width: mm(size === 'large' ? 0.45 : 0.3),
-      }),
-      ...words,
-    ];
-  });
   const { papers, lays } = speaker.words;
+  const sheets: [Sheet, ...Sheet[]] = [
+    { table: lay.table, reach: reachOf(lay.table), caption: '' },
+    ...lay.more.map((table) => ({
+      table,
+      reach: reachOf(table),
+      caption: table.where === 'beside' ? papers.layBeside : papers.layBeyond,
+    })),
+  ];
+  const ways = [sideBySide(sheets, size, room), oneBelowTheOther(sheets, size, room)];
+  const { scale, cells, width, height } = ways.reduce((best, way) => (way.scale > best.scale ? way : best));
+  const words = size === 'large' ? { speaker, nameOf: namesIn(lay, speaker) } : null;
+  const dress = { ...dressOf(look), words };
   return drawing({
-    width: mm(longest * scale + 2 * side),
-    height: mm(deepest * scale + top + bottom),
+    width: mm(width),
+    height: mm(height),
     title: lays[lay.kind],
     description: speaker.text(papers.altLay, {
       lay: lay.kind,
-      layers: table.layers,
+      layers: lay.table.layers,
       cloth: speaker.value(lay.clothAfter),
     }),
-    marks: [
-      rectangle(side, above, along, across, { ...clothStyle, fill: dress.cloth }),
-      ...edgeLines(lay, side, above, along, across),
-      ...pieces,
-      ...(size === 'large' ? measures(lay, speaker, side, above, along, across) : []),
-    ],
+    marks: cells.flatMap(({ sheet, x, y }): Mark[] => [
+      ...tableMarks(sheet.table, { scale, dx: x, dy: y + sheet.reach.above * scale }, dress),
+      ...(words && sheet.caption !== ''
+        ? [
+            label(point(x, y - 8.5), sheet.caption, {
+              size: mm(CAPTION_SIZE),
+              baseline: 'middle',
+              bold: true,
+            }),
+          ]
+        : []),
+    ]),
   });
 }
 
-const middleOf = ({
-  left,
-  top,
-  width,
-  height,
-}: {
-  left: number;
-  top: number;
-  width: number;
-  height: number;
-}) => point(left + width / 2, top + height / 2);
+const CAPTION_SIZE = 3;
+/** Width of a bold letter for each unit of size, at most: a caption never runs out of its drawing. */
+const LETTER = 0.58;
 
-const isFold = (edge: TableEdge): boolean => edge === 'fold' || edge === 'two folds';
+/** Least width of paper for a table: that of the caption above it. */
+const captionWidth = ({ caption }: Sheet, size: LaySize): number =>
+  size === 'large' ? LETTER * CAPTION_SIZE * caption.length : 0;
 
-/** Folds are drawn thick, raw ends and selvages thin: the eye finds the fold first. */
-function edgeLines({ table }: Lay, x: number, y: number, along: number, across: number): Mark[] {
-  const sides = [
-    [table.left, point(x, y), point(x, y + across)],
-    [table.right, point(x + along, y), point(x + along, y + across)],
-    [table.top, point(x, y), point(x + along, y)],
-    [table.bottom, point(x, y + across), point(x + along, y + across)],
-  ] as const;
-  return sides.filter(([edge]) => isFold(edge)).map(([, from, to]) => straight(from, to, { width: mm(1) }));
+function sideBySide(sheets: readonly Sheet[], size: LaySize, room: { width: Mm; height: Mm }): Arranged {
+  const { side, bottom, caption } = margins[size];
+  const top = margins[size].top + (sheets.length > 1 ? caption : 0);
+  const across = Math.max(...sheets.map(({ reach }) => reach.across));
+  const gap = size === 'large' ? 1.2 * side : 2 * side;
+  const width = room.width - 2 * side - (sheets.length - 1) * gap;
+  const height = mm(room.height - top - bottom);
+  const widest = (scale: number) => (sheet: Sheet) =>
+    Math.max(sheet.reach.along * scale, captionWidth(sheet, size));
+  let scale = scaleInto(sum(sheets.map(({ reach }) => reach.along)), across, { width: mm(width), height });
+  // A table narrower than its caption takes the caption's room from the others.
+  for (let i = 0; i < sheets.length; i++) {
+    const narrow = sheets.filter((sheet) => widest(scale)(sheet) > sheet.reach.along * scale);
+    const wide = sheets.filter((sheet) => !narrow.includes(sheet));
+    if (narrow.length === 0 || wide.length === 0) break;
+    const left = Math.max(width / 8, width - sum(narrow.map((sheet) => captionWidth(sheet, size))));
+    scale = Math.min(scale, left / sum(wide.map(({ reach }) => reach.along)));
+  }
+  let x: number = side;
+  const cells = sheets.map((sheet) => {
+    const cell = { sheet, x, y: top };
+    x += widest(scale)(sheet) + gap;
+    return cell;
+  });
+  return { scale, cells, width: x - gap + side, height: across * scale + top + bottom };
 }
 
-function measures(
-  { table }: Lay,
-  speaker: Speaker,
-  x: number,
-  y: number,
-  along: number,
-  across: number,
-): Mark[] {
-  const { tableEdges } = speaker.words;
-  const upright = radians(-Math.PI / 2);
-  const words = (at: ReturnType<typeof point>, edge: TableEdge, turned: boolean): Mark =>
-    label(at, tableEdges[edge], {
-      size: mm(3),
-      align: 'middle',
-      baseline: 'middle',
-      bold: isFold(edge),
-      ink: isFold(edge) ? inks.ink : inks.grey,
-      ...(turned ? { angle: upright } : {}),
-    });
-  const middle = { x: x + along / 2, y: y + across / 2 };
-  return [
-    words(point(middle.x, y - 3), table.top, false),
-    words(point(middle.x, y + across + 3.4), table.bottom, false),
-    words(point(x - 3, middle.y), table.left, true),
-    words(point(x + along + 3, middle.y), table.right, true),
-    dimension({
-      from: point(x + along, y + across),
-      to: point(x, y + across),
-      text: speaker.length(table.along),
-      offset: mm(-7),
-    }),
-    dimension({
-      from: point(x, y + across),
-      to: point(x, y),
-      text: speaker.length(table.across),
-      offset: mm(-8),
-    }),
-  ];
+const sum = (numbers: readonly number[]): number => numbers.reduce((all, each) => all + each, 0);
+
+function oneBelowTheOther(
+  sheets: readonly Sheet[],
+  size: LaySize,
+  room: { width: Mm; height: Mm },
+): Arranged {
+  const { side, top, bottom, caption } = margins[size];
+  const along = Math.max(...sheets.map(({ reach }) => reach.along));
+  const across = sum(sheets.map(({ reach }) => reach.across));
+  const between = top + bottom + caption;
+  const scale = scaleInto(along, across, {
+    width: mm(room.width - 2 * side),
+    height: mm(Math.max(1, room.height - top - bottom - (sheets.length - 1) * between)),
+  });
+  let y: number = top;
+  const cells = sheets.map((sheet) => {
+    const cell = { sheet, x: side, y };
+    y += sheet.reach.across * scale + between;
+    return cell;
+  });
+  const wide = Math.max(along * scale, ...sheets.map((sheet) => captionWidth(sheet, size)));
+  return { scale, cells, width: wide + 2 * side, height: y - between + bottom };
 }

@@ -6,7 +6,11 @@ import { hold, stepNear, written, type Hold } from './hold.ts';
 import { clearTop, fieldLimits, lengthTaken, rowsTake } from './room.ts';
 
 /** The lengths along the skirt, which are fields of the request as they stand: finished length, casing and hem. */
-export const lengthHolds = (plan: SkirtPlan): Hold[] => [lengthHold(plan), casingHold(plan), hemHold(plan)];
+export const lengthHolds = (plan: SkirtPlan): Hold[] => [
+  lengthHold(plan),
+  ...casingHold(plan),
+  hemHold(plan),
+];
 
 function lengthHold(plan: SkirtPlan): Hold {
   const { body, skirt, request } = plan;
@@ -33,20 +37,25 @@ const withoutSecondTake = ({ request }: SkirtPlan): Change[] =>
     ? []
     : [{ path: ['body', 'second', 'waistToHem'], value: undefined }];
 
-function casingHold(plan: SkirtPlan): Hold {
-  const { ease, turnUnder } = plan.request.waist;
+/** A casing turned over elastic is as deep as it is for the elastic's width; no other waist has such a line to move. */
+function casingHold(plan: SkirtPlan): Hold[] {
+  const { elasticWidth, ease, turnUnder } = plan.request.waist;
+  if (typeof elasticWidth !== 'number' || typeof ease !== 'number' || typeof turnUnder !== 'number')
+    return [];
   const { least, most } = fieldLimits.elasticWidth;
   const rest = ease + turnUnder;
   const depth: Mm = plan.skirt.waist.topAllowance.value;
   const free = clearTop(plan) - rowsTake(plan);
-  return hold({
-    name: 'casing',
-    value: depth,
-    least: least + rest,
-    most: Math.min(most + rest, depth + free),
-    step: plan.request.mark,
-    changes: (value) => [written(plan, ['waist', 'elasticWidth'], mm(value - rest))],
-  });
+  return [
+    hold({
+      name: 'casing',
+      value: depth,
+      least: least + rest,
+      most: Math.min(most + rest, depth + free),
+      step: plan.request.mark,
+      changes: (value) => [written(plan, ['waist', 'elasticWidth'], mm(value - rest))],
+    }),
+  ];
 }
 
 const hemHold = (plan: SkirtPlan): Hold =>

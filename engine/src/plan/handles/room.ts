@@ -1,4 +1,5 @@
 import { mm, type Mm } from '../../units/index.ts';
+import { clearHem as lowestClear, clearTop as highestClear } from '../../ribbon/index.ts';
 import type { SkirtPlan } from '../plan.ts';
 import { placedBands, stackedHeight, topOf } from './placed.ts';
 
@@ -15,17 +16,11 @@ export const fieldLimits = {
   gap: { least: 0, most: 1800 },
 } as const;
 
-/** Rows keep so far from the stitching of casing and hem, as a composition does. */
-const FROM_CASING = 12;
-const FROM_HEM_STITCHING = 3;
-
 /** Highest that a ribbon's upper edge may lie on this skirt, from the finished hem. */
-export const clearTop = ({ skirt }: SkirtPlan): Mm =>
-  mm(Math.max(0, skirt.finishedLength.value - skirt.waist.depth - FROM_CASING));
+export const clearTop = ({ skirt }: SkirtPlan): Mm => highestClear(skirt).value;
 
 /** Lowest that a row lies clear of the hem's stitching. */
-export const clearHem = ({ skirt }: SkirtPlan): Mm =>
-  mm(skirt.hemAllowance.value - skirt.hemTurnUnder + FROM_HEM_STITCHING);
+export const clearHem = ({ skirt }: SkirtPlan): Mm => lowestClear(skirt).value;
 
 /**
  * What the rows take from the finished hem up: to where the highest lies; where their zone goes with the length of the
@@ -40,5 +35,6 @@ export function rowsTake(plan: SkirtPlan): Mm {
   return yields && lowest !== undefined ? mm(Math.min(top, lowest + stackedHeight(placed, mark))) : top;
 }
 
-/** Length that rows, casing and the room between take. */
-export const lengthTaken = (plan: SkirtPlan): Mm => mm(rowsTake(plan) + FROM_CASING + plan.skirt.waist.depth);
+/** Finished length that the rows, and all that they keep clear of above them, take. */
+export const lengthTaken = (plan: SkirtPlan): Mm =>
+  mm(rowsTake(plan) + plan.skirt.finishedLength.value - clearTop(plan));

@@ -24,6 +24,14 @@ export type CommonOptions = z.infer<z.ZodObject<ReturnType<typeof commonOptions>
 export const adultHemFloor = (fields: Fields) =>
   fields.usual({ least: mm(0), most: mm(1500) }, { inches: '15 in', metric: '38 cm' });
 
+/** The makers' least hem mark, which is that of grown people who walk. */
+export const floorOf = ({ body }: DraftContext, floor: Mm): Figure<Mm> =>
+  figure.length(body.adult && body.walks ? floor : mm(0), 'skirt.hemFloor');
+
+/** Round that a step asks for. An adult whose step could not be worked out gets the floor, no more; see the body's own caution. */
+export const stepOf = ({ body, stride }: DraftContext): Figure<Mm> =>
+  stride.checked || !body.adult ? stride.needed : figure.length(mm(0), 'skirt.hemStrideUnknown');
+
 export const LAYERS = figure.count(4, 'skirt.layers');
 
 export interface Lengths {

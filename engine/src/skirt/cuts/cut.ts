@@ -90,6 +90,11 @@ export interface Cut<Options extends { readonly kind: string }> {
   readonly kind: Options['kind'];
   /** Schema of its options with every default. */
   readonly options: (fields: Fields) => z.ZodObject & z.ZodType<Options>;
+  /**
+   * Kind of the waist where none is named, by the cut's options as they are written; a turned casing where this is left
+   * out. What is not a waist's kind is refused as if it had been written.
+   */
+  readonly usualWaist?: (written: Readonly<Record<string, unknown>>) => string;
   /** `top` is what the waist asks of the panels. */
   readonly draft: (context: DraftContext, options: Options, top: TopNeed) => Draft;
 }

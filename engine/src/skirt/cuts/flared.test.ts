@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { codesOf, draftOf, samples, type Drafted } from '../../testing/drafts.ts';
+import { codesOf, draftOf, ofLevelBody, samples, type Drafted } from '../../testing/drafts.ts';
 import { anyBody, anyFlared, anyWaist, type RawRequest } from '../../testing/requests.ts';
 import { boundsOf, chordWithin, lengthOf, line, ordinate, point } from '../../geometry/index.ts';
 import { inches, mm } from '../../units/index.ts';
@@ -13,7 +13,7 @@ const anyFlaredRequest: fc.Arbitrary<RawRequest> = fc
     waist: anyWaist,
     mark: fc.constantFrom('1/16 in', '1/8 in', '1/4 in', '1 mm', '2 mm', '5 mm'),
   })
-  .map((raw) => ({ ...raw, cut: { ...raw.cut, kind: 'flared' } }));
+  .map((raw) => ofLevelBody({ ...raw, cut: { ...raw.cut, kind: 'flared' } }));
 
 const flaredOf = (raw: RawRequest): Drafted & { readonly cut: FlaredOptions } => {
   const drafted = draftOf(raw);
@@ -77,7 +77,7 @@ describe('the finished skirt', () => {
       const { skirt, cut } = drafted;
       const curved = skirt.hang.shape === 'curved';
       // The allowance is measured square to the seam: along the waist it takes √(1 + slope²) times as much.
-      const slope = curved ? 0 : flareOf(drafted) / skirt.finishedLength.value;
+      const slope = curved ? 0 : flareOf(drafted) / skirt.panelLength.value;
       const more = 4 * cut.sideSeam * (Math.hypot(1, slope) - 1);
       const apex = skirt.panels[0].shape.apex?.waistRadius ?? Infinity;
       // On a ring, asin(s/r)·r is more than s by s³/6r² and a little: next to nothing where r is not small.
@@ -96,7 +96,7 @@ describe('the finished skirt', () => {
   test(
     'with the usual seams and a level hem that is less than 0.3 mm for any skirt of 51 cm or more',
     samples(
-      anyBody.map((body) => ({ body })),
+      anyBody.map((body) => ofLevelBody({ body })),
       draftOf,
       500,
     )((drafted) => {
@@ -132,7 +132,7 @@ describe('the hem hangs level', () => {
     every((drafted) => {
       const { skirt, cut } = drafted;
       const flare = flareOf(drafted);
-      const length = skirt.finishedLength.value;
+      const length = skirt.panelLength.value;
       const excess = Math.sqrt(length ** 2 + flare ** 2) - length;
       // Closer than this the root above loses its digits.
       if (Math.abs(excess - cut.levelTolerance) < 1e-6) return;
@@ -221,8 +221,8 @@ describe('the hem hangs level', () => {
     every((drafted) => {
       const { skirt } = drafted;
       const lean = skirt.panels[0].shape.apex
-        ? flareOf(drafted) / skirt.finishedLength.value
-        : Math.atan(flareOf(drafted) / skirt.finishedLength.value);
+        ? flareOf(drafted) / skirt.panelLength.value
+        : Math.atan(flareOf(drafted) / skirt.panelLength.value);
       if (Math.abs(lean - Math.PI / 12) < 1e-9) return;
       expect(skirt.hang.mustHang).toBe(lean > Math.PI / 12);
       expect(codesOf(skirt).includes('skirt.offGrain')).toBe(lean > Math.PI / 12);
@@ -231,7 +231,7 @@ describe('the hem hangs level', () => {
 
   test('straight rows would meet at the side seam at twice the lean of the side', () => {
     const drafted = flaredOf({ cut: { hemline: 'straight', hemAtFold: '20 in' } });
-    const lean = Math.atan(flareOf(drafted) / drafted.skirt.finishedLength.value);
+    const lean = Math.atan(flareOf(drafted) / drafted.skirt.panelLength.value);
     expect(drafted.skirt.hang.sideAngle.value).toBeCloseTo(2 * lean, 9);
   });
 });

@@ -7,7 +7,16 @@ import type { DraftContext } from '../context.ts';
 import type { Around, Panels, PanelShape } from '../panel.ts';
 import type { TopNeed } from '../top.ts';
 import { work } from '../works.ts';
-import { adultHemFloor, commonOptions, cutLength, LAYERS, lengthsOf, roundOf } from './common.ts';
+import {
+  adultHemFloor,
+  commonOptions,
+  cutLength,
+  floorOf,
+  LAYERS,
+  lengthsOf,
+  roundOf,
+  stepOf,
+} from './common.ts';
 import type { Cut, Marks } from './cut.ts';
 import { sewn, turned } from './edges.ts';
 import { flatHang, levelHang } from './hang.ts';
@@ -153,7 +162,7 @@ function hemQuarter(
   seam: Figure<Mm>,
   length: Figure<Mm>,
 ): { quarter: Figure<Mm>; notices: Notice[] } {
-  const floor = figure.length(context.body.adult ? chosen.hemFloor : mm(0), 'skirt.hemFloor');
+  const floor = floorOf(context, chosen.hemFloor);
   const flare = figure.length(mm(top.value + chosen.leastFlare), 'skirt.hemFromFlare', {
     top,
     flare: figure.length(chosen.leastFlare, 'skirt.leastFlare'),
@@ -195,18 +204,12 @@ function largestOf(
 const askedQuarter = (asked: Mm, mark: Mm): Figure<Mm> =>
   figure.length(roundTo(asked, mark, 'up'), 'skirt.hemQuarterAsked', {}, { exact: asked });
 
-function strideQuarter({ stride, body }: DraftContext, seam: Figure<Mm>): Figure<Mm> {
+function strideQuarter(context: DraftContext, seam: Figure<Mm>): Figure<Mm> {
+  const need = stepOf(context);
+  if (need.value === 0) return need;
   const edges = figure.count(4, 'skirt.sideSeams');
-  // An adult whose step could not be worked out gets the floor, no more; see the body's own caution.
-  const known = stride.checked || !body.adult;
-  const need = stride.needed;
-  const quarter = known ? mm((need.value + edges.value * seam.value) / 4) : mm(0);
-  return figure.length(quarter, known ? 'skirt.hemFromStride' : 'skirt.hemStrideUnknown', {
-    need,
-    edges,
-    seam,
-    layers: LAYERS,
-  });
+  const quarter = mm((need.value + edges.value * seam.value) / 4);
+  return figure.length(quarter, 'skirt.hemFromStride', { need, edges, seam, layers: LAYERS });
 }
 
 interface MarksInput {

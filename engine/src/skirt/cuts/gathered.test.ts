@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { codesOf, draftOf, samples, type Drafted } from '../../testing/drafts.ts';
+import { codesOf, draftOf, ofLevelBody, samples, type Drafted } from '../../testing/drafts.ts';
 import { anyBody, anyCloth, anyGathered, anyWaist, type RawRequest } from '../../testing/requests.ts';
 import { lengthOf } from '../../geometry/index.ts';
 import { inches } from '../../units/index.ts';
@@ -15,7 +15,7 @@ const anyGatheredRequest: fc.Arbitrary<RawRequest> = fc.record({
 });
 
 const gatheredOf = (raw: RawRequest): Drafted & { readonly cut: GatheredOptions } => {
-  const drafted = draftOf(raw);
+  const drafted = draftOf(ofLevelBody(raw));
   if (drafted.request.cut.kind !== 'gathered') throw new Error('not a gathered cut');
   return { ...drafted, cut: drafted.request.cut };
 };

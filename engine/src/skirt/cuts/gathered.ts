@@ -7,7 +7,16 @@ import type { DraftContext } from '../context.ts';
 import { hipNeed } from '../goesOn.ts';
 import type { Around, Panel, Panels, PanelShape } from '../panel.ts';
 import { work } from '../works.ts';
-import { adultHemFloor, commonOptions, cutLength, LAYERS, lengthsOf, roundOf } from './common.ts';
+import {
+  adultHemFloor,
+  commonOptions,
+  cutLength,
+  floorOf,
+  LAYERS,
+  lengthsOf,
+  roundOf,
+  stepOf,
+} from './common.ts';
 import type { Cut } from './cut.ts';
 import { sewn, turned } from './edges.ts';
 import { flatHang } from './hang.ts';
@@ -97,14 +106,13 @@ export const gathered: Cut<GatheredOptions> = {
 
 /** Round that the skirt must have, seam to seam: for its fullness, for a step, and to go on. */
 function roundNeeded(context: DraftContext, chosen: GatheredOptions): Figure<Mm> {
-  const { body, stride } = context;
+  const { body } = context;
   const full = figure.length(mm(body.widest.value * chosen.fullness), 'skirt.fullRound', {
     girth: body.widest,
     fullness: figure.ratio(chosen.fullness, 'skirt.fullness'),
   });
-  const known = stride.checked || !body.adult;
-  const step = known ? stride.needed : figure.length(mm(0), 'skirt.hemStrideUnknown');
-  const floorQuarter = figure.length(body.adult ? chosen.hemFloor : mm(0), 'skirt.hemFloor');
+  const step = stepOf(context);
+  const floorQuarter = floorOf(context, chosen.hemFloor);
   const floor = figure.length(mm(4 * floorQuarter.value), 'skirt.roundFloor', {
     quarter: floorQuarter,
     layers: LAYERS,

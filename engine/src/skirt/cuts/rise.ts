@@ -1,5 +1,7 @@
-import type { Mm } from '../../units/index.ts';
-import { mm } from '../../units/index.ts';
+import { polyline, type Path, type Point } from '../../geometry/index.ts';
+import { mm, type Mm } from '../../units/index.ts';
+import type { PanelEdge } from '../panel.ts';
+import type { Allowances } from './edges.ts';
 
 /**
  * How much higher than the plain top line a panel reaches, at its left side, its centre and its right side: for sides
@@ -9,15 +11,74 @@ export interface Rise {
   readonly left: Mm;
   readonly centre: Mm;
   readonly right: Mm;
+  /** At a place from −1 to 1; without it the parabola through the three, which is enough for less than half a round. */
+  readonly along?: (place: number) => number;
 }
 
 export const LEVEL: Rise = { left: mm(0), centre: mm(0), right: mm(0) };
 
+/** A rise that is nothing at these three is nothing at all: what a body's four places make has no fifth wave. */
 export const isLevel = ({ left, centre, right }: Rise): boolean => left === 0 && centre === 0 && right === 0;
 
-/** The rise at a place across the panel, −1 at its left side to 1 at its right: the parabola through the three. */
-export const riseAt = ({ left, centre, right }: Rise, across: number): Mm =>
-  mm(centre + ((right - left) / 2) * across + ((right + left) / 2 - centre) * across * across);
+/**
+ * The rise at a place across the panel, −1 at the stitching of its left side to 1 at that of its right. Level in the seam
+ * allowances beyond, so that two panels meet where they are sewn.
+ */
+export function riseAt({ left, centre, right, along }: Rise, across: number): Mm {
+  const t = Math.max(-1, Math.min(1, across));
+  if (along) return mm(along(t));
+  return mm(centre + ((right - left) / 2) * t + ((right + left) / 2 - centre) * t * t);
+}
 
-/** Places across a panel by which a risen top is drawn: a chord between two is within a hair of the curve. */
-export const PLACES: readonly number[] = Array.from({ length: 25 }, (_, i) => i / 12 - 1);
+/** Share of a panel's length that its top may dip: however little of it is left, it stays a panel. */
+const MOST_DIP = 0.4;
+
+/** The rise that a panel of this length can have. */
+export function keptRise(rise: Rise, length: Mm, most = Infinity): Rise {
+  const within = (each: number): Mm => mm(Math.max(-MOST_DIP * length, Math.min(most, each)));
+  const { left, centre, right } = rise;
+  return {
+    left: within(left),
+    centre: within(centre),
+    right: within(right),
+    along: (place) => within(riseAt(rise, place)),
+  };
+}
+
+/** Chords by which a risen top is drawn between its seams: each is within a hair of the curve. */
+const CHORDS = 36;
+
+/** Places from seam to seam at which a risen top is drawn. */
+export const PLACES: readonly number[] = Array.from({ length: CHORDS + 1 }, (_, i) => (2 * i) / CHORDS - 1);
+
+/** The corners of a panel with a risen top: raw, and where its sides are sewn or turned, at the top and at the hem. */
+export interface Corners {
+  readonly left: { readonly top: Point; readonly hem: Point };
+  readonly right: { readonly top: Point; readonly hem: Point };
+}
+
+/** The finished edges of a risen panel. None where its seams take more than there is. */
+export function risenEdges(
+  { left, right }: Corners,
+  top: readonly Point[],
+  hem: Path,
+  beyond: Allowances,
+): PanelEdge[] {
+  const gone = right.top.x <= left.top.x || right.hem.x <= left.hem.x;
+  const edge = (
+    name: PanelEdge['name'],
+    finished: Path,
+    { depth, turned }: Allowances['top'],
+  ): PanelEdge => ({
+    name,
+    finished: gone ? [] : finished,
+    allowance: depth,
+    turned,
+  });
+  return [
+    edge('waist', polyline(top), beyond.top),
+    edge('right', polyline([right.top, right.hem]), beyond.right),
+    edge('hem', hem, beyond.hem),
+    edge('left', polyline([left.hem, left.top]), beyond.left),
+  ];
+}

@@ -1,8 +1,8 @@
 import { line, point, polyline, type Path, type Point } from '../../geometry/index.ts';
 import { mm, type Mm } from '../../units/index.ts';
-import type { PanelShape } from '../panel.ts';
+import type { PanelEdge, PanelShape } from '../panel.ts';
 import { finishedEdges, type Allowances } from './edges.ts';
-import { LEVEL, PLACES, isLevel, riseAt, type Rise } from './rise.ts';
+import { LEVEL, PLACES, isLevel, keptRise, riseAt, risenEdges, type Rise } from './rise.ts';
 
 export interface StraightShape extends Allowances {
   /** Half widths raw side to centre, at the top line and at the hem line. */
@@ -18,43 +18,36 @@ export interface StraightShape extends Allowances {
  * lands on the skirt exactly; beyond a seam it runs on. The straightening margin runs on below the hem.
  */
 export function straightShape(s: StraightShape): PanelShape {
-  const rise = s.rise ?? LEVEL;
-  const slope = (s.halfHem - s.halfTop) / s.length;
-  const half = (y: number): number => {
-    const mirrored =
-      y < 0 && s.top.turned ? -y : y > s.length && s.hem.turned ? Math.max(0, 2 * s.length - y) : y;
-    return Math.max(MIN_HALF, s.halfTop + slope * mirrored);
-  };
-  const rawHem = s.length + s.hem.depth;
-  /** Left to right along a line that lies `above` the top line, and rises with it. */
-  const topLine = (above: number): Point[] => {
-    const places = isLevel(rise) ? [-1, 1] : PLACES;
-    return places.map((t) => point(t * half(-above), -above - riseAt(rise, t)));
-  };
+  const rise = keptRise(s.rise ?? LEVEL, s.length);
+  const half = halfAt(s);
+  const topOf = (above: number): Point[] =>
+    isLevel(rise)
+      ? [point(-half(-above), -above), point(half(-above), -above)]
+      : risenTop(s, rise, above, half(-above));
+  const top = topOf(0);
+  const topLeft = top[0] ?? point(0, 0);
+  const topRight = top.at(-1) ?? point(0, 0);
   const corner = (side: 1 | -1, y: number): Point => point(side * half(y), y);
-  const top = topLine(0);
-  const topLeft = top[0] ?? corner(-1, 0);
-  const topRight = top.at(-1) ?? corner(1, 0);
   const outline = (bottom: number): Path => {
     const levels = [s.length, bottom].filter((y, i, all) => i === 0 || y > (all[i - 1] ?? 0));
     const right = levels.map((y) => corner(1, y));
     const left = levels.map((y) => corner(-1, y)).reverse();
-    const raw = s.top.depth > 0 ? topLine(s.top.depth) : top;
-    const [up, down] = s.top.depth > 0 ? [[topLeft], [topRight]] : [[], []];
-    return polyline([...left.slice(-1), ...up, ...raw, ...down, ...right, ...left.slice(0, -1)], {
-      closed: true,
-    });
+    const above = s.top.depth > 0 ? [topLeft, ...topOf(s.top.depth), topRight] : top;
+    return polyline([...left.slice(-1), ...above, ...right, ...left.slice(0, -1)], { closed: true });
   };
+  const rawHem = s.length + s.hem.depth;
   return {
-    edges: finishedEdges(
-      {
-        waist: polyline(top),
-        right: [line(topRight, corner(1, s.length))],
-        hem: [line(corner(1, s.length), corner(-1, s.length))],
-        left: [line(corner(-1, s.length), topLeft)],
-      },
-      s,
-    ),
+    edges: isLevel(rise)
+      ? finishedEdges(
+          {
+            waist: polyline(top),
+            right: [line(topRight, corner(1, s.length))],
+            hem: [line(corner(1, s.length), corner(-1, s.length))],
+            left: [line(corner(-1, s.length), topLeft)],
+          },
+          s,
+        )
+      : edgesOf(s, rise),
     trimmed: outline(rawHem),
     cut: outline(rawHem + s.margin),
     notches: [],
@@ -68,6 +61,49 @@ export function straightShape(s: StraightShape): PanelShape {
 
 /** A panel never narrows to nothing, whatever is asked of its seams. */
 const MIN_HALF = 0.01;
+
+/** Half width at a level, mirrored beyond a fold. */
+function halfAt(s: StraightShape): (y: number) => number {
+  const slope = (s.halfHem - s.halfTop) / s.length;
+  return (y) => {
+    const mirrored =
+      y < 0 && s.top.turned ? -y : y > s.length && s.hem.turned ? Math.max(0, 2 * s.length - y) : y;
+    return Math.max(MIN_HALF, s.halfTop + slope * mirrored);
+  };
+}
+
+/** How far the stitching of a side lies inside its raw edge, along a level line; the side runs from its risen corner. */
+const seamAlong = (s: StraightShape, depth: Mm, rise: Mm): number =>
+  depth * Math.hypot(1, (s.halfHem - s.halfTop) / (s.length + rise));
+
+/** From stitching to stitching of the two sides at the top, as x. */
+const sewnTop = (s: StraightShape, rise: Rise) => ({
+  from: seamAlong(s, s.left.depth, rise.left) - s.halfTop,
+  to: s.halfTop - seamAlong(s, s.right.depth, rise.right),
+});
+
+/**
+ * Left to right along a line `above` the risen top line. Only its ends lean as the sides do: along a dip that leaned too,
+ * a steep side would cross it.
+ */
+function risenTop(s: StraightShape, rise: Rise, above: number, half: number): Point[] {
+  const { from, to } = sewnTop(s, rise);
+  const at = (t: number): Point => point(from + ((t + 1) / 2) * (to - from), -above - riseAt(rise, t));
+  // Where the side runs on narrower above a seam, the outermost places lie beside the cloth.
+  const inner = PLACES.map(at).filter(({ x }) => Math.abs(x) < half);
+  return [point(-half, -above - rise.left), ...inner, point(half, -above - rise.right)];
+}
+
+function edgesOf(s: StraightShape, rise: Rise): PanelEdge[] {
+  const { from, to } = sewnTop(s, rise);
+  const hemAt = (depth: Mm, up: Mm): number => s.halfHem - seamAlong(s, depth, up);
+  const corners = {
+    left: { top: point(from, -rise.left), hem: point(-hemAt(s.left.depth, rise.left), s.length) },
+    right: { top: point(to, -rise.right), hem: point(hemAt(s.right.depth, rise.right), s.length) },
+  };
+  const top = risenTop(s, rise, 0, s.halfTop).slice(1, -1);
+  return risenEdges(corners, top, polyline([corners.right.hem, corners.left.hem]), s);
+}
 
 /** How much longer a straight side is than the centre: √(L² + f²) − L. */
 export const straightSideExcess = (length: Mm, flare: Mm): Mm => mm(Math.hypot(length, flare) - length);

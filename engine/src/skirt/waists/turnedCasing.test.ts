@@ -1,17 +1,28 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { codesOf, draftOf, samples } from '../../testing/drafts.ts';
-import { anyRequest } from '../../testing/requests.ts';
+import { anyRequest, anyTurnedCasing } from '../../testing/requests.ts';
 import { inches } from '../../units/index.ts';
+import type { SkirtRequest } from '../../request/index.ts';
+import type { TurnedCasingOptions } from './turnedCasing.ts';
 
 const body = { waist: '30 in', hip: '36 in' };
 const waistOf = (waist: Record<string, unknown>, more = {}) => draftOf({ body, waist, ...more }).skirt.waist;
-const every = samples(anyRequest, draftOf, 500);
+const every = samples(
+  fc.tuple(anyRequest, anyTurnedCasing).map(([request, waist]) => ({ ...request, waist })),
+  draftOf,
+  500,
+);
+const chosenOf = ({ waist }: SkirtRequest): TurnedCasingOptions => {
+  if (waist.kind !== 'turned casing') throw new Error(waist.kind);
+  return waist;
+};
 
 describe('the casing', () => {
   test(
     'is as deep as its elastic, its ease and its turn-under; without the turn-under it covers the skirt',
     every(({ skirt, request }) => {
-      const { elasticWidth, ease, turnUnder } = request.waist;
+      const { elasticWidth, ease, turnUnder } = chosenOf(request);
       expect(skirt.waist.topAllowance.value).toBeCloseTo(elasticWidth + ease + turnUnder, 9);
       expect(skirt.waist.depth).toBeCloseTo(elasticWidth + ease, 9);
       expect(skirt.waist.topAllowance.value).toBeGreaterThan(elasticWidth);
@@ -23,7 +34,7 @@ describe('the elastic', () => {
   test(
     'is its share of the waist and its join, at a mark, never cut tighter than that',
     every(({ skirt, request, context }) => {
-      const exact = context.body.waist.value * request.waist.elasticShare + request.waist.join;
+      const exact = context.body.waist.value * chosenOf(request).elasticShare + chosenOf(request).join;
       const cut = skirt.waist.elastic?.cut.value ?? NaN;
       expect(cut).toBeGreaterThanOrEqual(exact - 1e-5);
       expect(cut).toBeLessThan(exact + context.mark);
@@ -34,7 +45,7 @@ describe('the elastic', () => {
     'is cautioned of exactly where it must stretch further than it can, with a length that would do',
     every(({ skirt, request, context }) => {
       const cut = skirt.waist.elastic?.cut.value ?? NaN;
-      const { mostStretch, join } = request.waist;
+      const { mostStretch, join } = chosenOf(request);
       const hip = context.body.hip.value;
       const notice = skirt.notices.find(({ code }) => code === 'waist.elasticOverstretched');
       expect(notice !== undefined).toBe(hip / (cut - join) > mostStretch);

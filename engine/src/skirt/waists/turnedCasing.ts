@@ -13,6 +13,7 @@ import {
   stretchNotices,
 } from './elastic.ts';
 import { elasticWorks } from './elasticWorks.ts';
+import { forExpecting } from './expecting.ts';
 import type { Waist } from './waist.ts';
 
 const options = (fields: Fields) =>
@@ -63,12 +64,13 @@ export const turnedCasing: Waist<TurnedCasingOptions> = {
       parts: [],
       works: [
         work('casing', figure.length(opening.value, 'waist.casingRound', { round: opening })),
-        ...elasticWorks(width, draft.sideSeams),
+        ...elasticWorks(width, draft.rounds[0].seams),
       ],
       notices: [
         ...(draft.overlap ? [caution('waist.needsRound')] : []),
         ...stretchNotices(context, chosen, cut),
         ...gatherNotices(gatherRatio, context.clothWeight),
+        ...forExpecting(context),
       ],
     };
   },

@@ -19,9 +19,9 @@ const ROOM = 44;
 const MIDDLE = TOP + ROOM / 2;
 
 export function flatOf({ plan }: Scene): Flat {
-  const { kind, table, clothAfter } = plan.cloth.chosen;
+  const { kind, table, tableCloth } = plan.cloth.chosen;
   const across = mm(kind === 'lengthwise fold' ? 2 * table.across : table.across);
-  const along = clothAfter.value;
+  const along = tableCloth.value;
   return {
     along,
     across,
@@ -67,7 +67,7 @@ export function flatMarks({ speaker, right, wrong, chalk, plan }: Scene, flat: F
     measure(
       point(x + width, y + height),
       point(x, y + height),
-      speaker.value(plan.cloth.chosen.clothAfter),
+      speaker.value(plan.cloth.chosen.tableCloth),
       -8,
     ),
     ...note(point(x - 6, y + height / 2), speaker.length(flat.across), {

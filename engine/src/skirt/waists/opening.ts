@@ -1,0 +1,73 @@
+import type { Figure, Notice } from '../../figure/index.ts';
+import { inches, mm, roundTo, type Mm } from '../../units/index.ts';
+import { figure, problem } from '../codes.ts';
+import type { DraftContext } from '../context.ts';
+import type { Draft } from '../cuts/index.ts';
+import { hipNeed } from '../goesOn.ts';
+import { roundAt } from './roundAt.ts';
+
+interface Opened {
+  /** From the top of the waist down, and what of it lies below the band. */
+  readonly depth: Figure<Mm>;
+  readonly below: Figure<Mm>;
+  readonly notices: readonly Notice[];
+}
+
+/** Zips are sold by the inch, or by 5 cm. */
+const ZIP_STEP = { inches: inches(1), metric: mm(50) } as const;
+/** An opening leaves a part of the panel closed, on the shortest skirt too. */
+const MOST_OF_PANEL = 0.8;
+/** Two lengths within a hundredth of a millimetre are one. */
+const HAIR = 0.01;
+
+/**
+ * An opening goes down to the hip line, or as far as it must for band and opening together to pass over the hips: spread open,
+ * the round is band + 2 × depth.
+ */
+export function openingOf(
+  context: DraftContext,
+  draft: Draft,
+  band: Figure<Mm>,
+  height: Figure<Mm>,
+  asked: Mm | undefined,
+): Opened {
+  const { hipDepth } = context.body;
+  const needed = hipNeed(context.body);
+  const spread = figure.length(mm((needed.value - band.value) / 2), 'waist.openingSpread', { needed, band });
+  const enough = enoughOf(context, hipDepth, spread, height);
+  const most = mm(height.value + MOST_OF_PANEL * draft.panelLength.value);
+  const depth =
+    asked === undefined
+      ? { ...enough, value: mm(Math.min(enough.value, most)) }
+      : figure.length(mm(Math.min(most, Math.max(height.value + context.mark, asked))), 'waist.openingAsked');
+  const below = figure.length(mm(depth.value - height.value), 'waist.openingBelow', { depth, height });
+
+  const under = (from: number): Mm => mm(from - height.value);
+  const atHip = roundAt(draft, under(hipDepth.value));
+  // Where the skirt is tight at the hip line no opening helps.
+  if (atHip.value < needed.value - HAIR)
+    return { depth, below, notices: [problem('waist.tightAtHip', { round: atHip, needed, hipDepth })] };
+  const tooShort =
+    depth.value < spread.value - HAIR || roundAt(draft, under(depth.value)).value < needed.value - HAIR;
+  return {
+    depth,
+    below,
+    notices: tooShort ? [problem('waist.openingTooShort', { depth, needed, enough })] : [],
+  };
+}
+
+/** The next length of zip below the band that does. */
+function enoughOf(
+  { mark }: DraftContext,
+  hipDepth: Figure<Mm>,
+  spread: Figure<Mm>,
+  height: Figure<Mm>,
+): Figure<Mm> {
+  // Inch marks are no whole number of millimetres.
+  const step = Number.isInteger(mark) ? ZIP_STEP.metric : ZIP_STEP.inches;
+  const up = (from: number): Mm =>
+    mm(height.value + Math.max(step, roundTo(mm(from - height.value), step, 'up')));
+  return spread.value > hipDepth.value
+    ? figure.length(up(spread.value), 'waist.openingDepth', { hipDepth, spread }, { exact: spread.value })
+    : figure.length(up(hipDepth.value), 'waist.openingHipDepth', { hipDepth }, { exact: hipDepth.value });
+}
