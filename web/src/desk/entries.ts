@@ -59,6 +59,20 @@ export const numberEntry =
     return put(desk, path, /^\d+(\.\d+)?$/.test(text) ? Number(text) : typed, gesture);
   };
 
+/** Several plain numbers with spaces between them. */
+export const numbersEntry =
+  (desk: Desk, path: Path): Commit =>
+  (typed, gesture) => {
+    const words = typed
+      .trim()
+      .split(/[\s;]+/)
+      .filter((each) => each !== '');
+    if (words.length === 0) return put(desk, path, undefined, gesture);
+    const numbers = words.map((each) => each.replace(',', '.'));
+    const read = numbers.every((each) => /^\d+(\.\d+)?$/.test(each));
+    return put(desk, path, read ? numbers.map(Number) : typed, gesture);
+  };
+
 /** Words, percentages and prices: the document reads them as they are typed. */
 export const textEntry =
   (desk: Desk, path: Path, { optional = true }: Wish = {}): Commit =>
