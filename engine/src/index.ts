@@ -6,6 +6,8 @@
  */
 export {
   changed,
+  cutWishes,
+  extraWishes,
   exampleRequest,
   parseRequest,
   parseRequestText,
@@ -21,6 +23,7 @@ export {
   writtenRows,
   standingAt,
   undoing,
+  waistWishes,
 } from './request/index.ts';
 export type {
   Change,
@@ -31,6 +34,8 @@ export type {
   RequestError,
   RequestErrorCode,
   SkirtRequest,
+  Wish,
+  WishRoom,
   WrittenBand,
   WrittenRow,
 } from './request/index.ts';
@@ -45,20 +50,28 @@ export { catalogues, speakerFor, speakerOf } from './words/index.ts';
 export type { Catalogue, Speaker } from './words/index.ts';
 export {
   buyText,
+  cardFigures,
   codePicture,
   foldDiagram,
   haveLines,
+  isCharted,
   layPicture,
   makePaper,
   missingGlyphs,
   openFont,
   panelRows,
+  panelTexts,
   paperNames,
   paperSet,
+  partTexts,
+  pieceChart,
   planDocument,
   planJsonSchema,
+  riseTexts,
+  rowPlace,
   stepPicture,
   stripsText,
+  subtitle,
   titleOf,
   writePdf,
   writeSvg,

@@ -124,8 +124,8 @@ describe('papers', () => {
     expect(err).toContain('writing card.pdf');
     const files = readdirSync(out);
     expect(files).toEqual(expect.arrayContaining(papers));
-    expect(files.filter((file) => file.endsWith('.svg'))).toHaveLength(20);
-    expect(files).toEqual(expect.arrayContaining(['panel.svg', 'fold-1.svg', 'fold-9.svg']));
+    expect(files.filter((file) => file.endsWith('.svg'))).toHaveLength(21);
+    expect(files).toEqual(expect.arrayContaining(['pieces.svg', 'panel.svg', 'fold-1.svg', 'fold-9.svg']));
     expect(files).toEqual(expect.arrayContaining(['worn-front.svg', 'worn-back.svg', 'worn-side.svg']));
     expect(files.filter((file) => file.startsWith('.'))).toEqual([]);
     expect(readFileSync(join(out, 'card.pdf')).subarray(0, 5).toString()).toBe('%PDF-');

@@ -1,11 +1,13 @@
 import {
   foldDiagram,
   foldStages,
+  isCharted,
   hasProblems,
   layPicture,
   makePaper,
   panelPicture,
   panelRows,
+  pieceChart,
   paperNames,
   wornPicture,
   wornSides,
@@ -58,7 +60,8 @@ function drawingsOf(input: PaperInput): [string, Drawing][] {
   const [cardPage] = makePaper('card', input).document.pages;
   return [
     ...(cardPage ? [['card', cardPage.drawing] as [string, Drawing]] : []),
-    ['fold', foldDiagram(plan, speaker)],
+    ...(isCharted(plan) ? [] : [['fold', foldDiagram(plan, speaker)] as [string, Drawing]]),
+    ['pieces', pieceChart(plan, speaker, room)],
     ['rows', panelRows(plan, speaker)],
     ['panel', panelPicture(plan, speaker).drawing],
     ...foldStages(plan, speaker).map(({ drawing }, i): [string, Drawing] => [

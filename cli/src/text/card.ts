@@ -1,7 +1,14 @@
 import {
   buyText,
+  cardFigures,
   haveLines,
+  isCharted,
+  panelTexts,
+  partTexts,
+  riseTexts,
+  rowPlace,
   stripsText,
+  subtitle,
   titleOf,
   type Figure,
   type FromCloth,
@@ -23,14 +30,17 @@ export interface CardInput {
 /** The card for a terminal: marks, rows, cloth, shopping, time and notices, each number with its reason. */
 export function cardText(input: CardInput): string {
   const { plan, speaker, style, width } = input;
-  const { papers, cuts, command } = speaker.words;
-  const { skirt, sewing } = plan;
+  const { papers, command } = speaker.words;
+  const { sewing } = plan;
   const section = (heading: string, lines: readonly string[]): string[] =>
     lines.length === 0 ? [] : ['', style.heading(heading), ...lines];
   return [
     style.heading(titleOf(input)),
-    `${capital(cuts[plan.request.cut.kind])} · ${speaker.name(skirt.finishedLength)} ${speaker.value(skirt.finishedLength)}`,
-    ...section(papers.markHeading, markLines(input)),
+    subtitle(input),
+    ...(isCharted(plan) ? section(papers.piecesHeading, pieceLines(panelTexts(plan, speaker), width)) : []),
+    ...section(papers.partsHeading, pieceLines(partTexts(plan, speaker), width)),
+    ...section(papers.risesHeading, riseLines(input)),
+    ...section(isCharted(plan) ? papers.numbersHeading : papers.markHeading, markLines(input)),
     ...section(papers.rowsHeading, rowLines(input)),
     ...section(papers.otherLays, layLines(input)),
     ...haveSection(input, section),
@@ -45,26 +55,36 @@ export function cardText(input: CardInput): string {
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** Each piece with how many are cut, and what is chalked of it. */
+const pieceLines = (pieces: ReturnType<typeof panelTexts>, width: number): string[] =>
+  textTable(
+    { rows: pieces.map(({ title, measures }) => [capital(title), measures.join(' · ')]), right: [] },
+    width,
+  );
+
+function riseLines({ plan, speaker }: CardInput): string[] {
+  const rises = riseTexts(plan, speaker);
+  return rises.length === 0
+    ? []
+    : [`  ${speaker.words.papers.risesCaption}`, ...rises.map((line) => `  ${line}`)];
+}
+
 function markLines({ plan, speaker, width }: CardInput): string[] {
-  const { skirt, stride } = plan;
-  const { marks, waist } = skirt;
+  const { skirt, cloth, lining } = plan;
+  const { marks } = skirt;
   const { papers } = speaker.words;
-  const named = (figure: Figure): [string, Figure] => [speaker.name(figure), figure];
+  // What each way of laying takes has a table of its own.
+  const elsewhere: readonly (Figure | undefined)[] = [cloth.chosen.clothBefore, lining?.chosen.clothBefore];
   const figures: [string, Figure][] = [
-    named(marks.waistQuarter),
-    ...(marks.hemQuarter === marks.waistQuarter ? [] : [named(marks.hemQuarter)]),
-    named(marks.cutLength),
-    ...(marks.bottom === marks.cutLength ? [] : [named(marks.bottom)]),
+    ...cardFigures(plan, speaker)
+      .filter(({ figure }) => !elsewhere.includes(figure))
+      .map(({ name, figure }): [string, Figure] => [name, figure]),
     ...(skirt.marking === 'at the fold' && skirt.hang.shape === 'straight'
       ? ([
           [papers.topEdge, marks.casingEnd],
           [papers.rawEdge, marks.hemEnd],
         ] as [string, Figure][])
       : []),
-    ...[skirt.opening, skirt.hemRound].map(named),
-    ...(stride.everyday ? [named(stride.everyday)] : []),
-    named(waist.topAllowance),
-    ...(waist.elastic ? [named(waist.elastic.cut)] : []),
   ];
   const rows = figures.map(([name, figure]) => [
     capital(name),
@@ -84,7 +104,7 @@ function rowLines({ plan, speaker, width }: CardInput): string[] {
       rows: rows.map((row) => [
         String(row.number),
         `${speaker.colour(row.colour)} ${speaker.value(row.width)}`,
-        speaker.value(row.fromRawEdge),
+        rowPlace(row, plan.skirt, speaker),
         speaker.value(row.fromHem),
         stripsText(row, speaker),
       ]),

@@ -3,7 +3,7 @@ import { radians } from '../units/index.ts';
 import { besideOf, silhouetteOf, type Silhouette } from './beside.ts';
 import { labelsOf, type Copy, type CutPiece } from './cutPieces.ts';
 import { rightHalf } from './lays/half.ts';
-import type { LaidPiece } from './lays/lay.ts';
+import type { LaidPiece } from './lays/table.ts';
 
 /** Pieces that are laid as one, in the rectangle round them; the corner of the rectangle is at the origin. */
 export interface Block {

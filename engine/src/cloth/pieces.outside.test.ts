@@ -97,7 +97,7 @@ function check(skirt: Skirt, cloth: ClothPlan): number {
       0,
     );
     if (lay.notices.every(({ code }) => code !== 'cloth.oddPanels'))
-      expect(laid / area, lay.kind).toBeCloseTo(1, 4);
+      expect(laid / area, lay.kind).toBeCloseTo(1, 3);
     // The cloth is what lies on the table unfolded, and what lies beyond.
     const beyond = lay.more.filter(({ where }) => where === 'beyond');
     const unfolded = (lay.table.along * lay.table.across * lay.table.layers) / width;

@@ -1,7 +1,7 @@
 import { translate } from '../geometry/index.ts';
 import type { Block } from './blocks.ts';
 import { freeAfter, type Rect } from './free.ts';
-import type { LaidPiece } from './lays/lay.ts';
+import type { LaidPiece } from './lays/table.ts';
 
 /** Something to lay: the ways in which it may lie, of which one is taken. */
 export type Choice = readonly [Block, ...Block[]];

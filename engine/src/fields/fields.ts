@@ -51,7 +51,7 @@ export function fieldsFor(bareUnit: LengthUnit | undefined, system: MeasureSyste
           return report(context, text, { fault: 'lengthRange', least, most });
         return parsed.value;
       })
-      .meta({ description: 'A length: "28 3/8 in", "72.5 cm"; a bare number takes the document\'s units.' });
+      .meta({ reads: 'length', description: 'A length: "28 3/8 in", "72.5 cm"; a bare number takes the document\'s units.' });
   return {
     system,
     length,
@@ -65,7 +65,7 @@ export function fieldsFor(bareUnit: LengthUnit | undefined, system: MeasureSyste
             return report(context, text, { fault: 'percentRange', least, most });
           return value / 100;
         })
-        .meta({ description: 'A percentage: 5 or "5 %".' }),
+        .meta({ reads: 'percent', description: 'A percentage: 5 or "5 %".' }),
   };
 }
 

@@ -9,11 +9,15 @@ export {
 export { writeSvg, type SvgOptions } from './svg/index.ts';
 export { missingGlyphs, writePdf } from './pdf/index.ts';
 export {
+  cardFigures,
   haveLines,
   makePaper,
   paperNames,
   paperSet,
+  riseTexts,
+  rowPlace,
   stripsText,
+  subtitle,
   titleOf,
   type Paper,
   type PaperInput,
@@ -22,6 +26,8 @@ export {
 export { buyText } from './documents/index.ts';
 export { codePicture } from './pictures/codePicture.ts';
 export { foldDiagram } from './pictures/foldDiagram.ts';
+export { isCharted } from './pictures/pieces/charted.ts';
+export { panelTexts, partTexts, pieceChart } from './pictures/pieceChart.ts';
 export { panelRows } from './pictures/panelRows.ts';
 export { layPicture, type LaySize } from './pictures/layPicture.ts';
 export { stepPicture } from './pictures/steps/index.ts';

@@ -1,11 +1,9 @@
 import type { Figure } from '../figure/index.ts';
 import type { FromCloth, SkirtPlan } from '../plan/index.ts';
-import type { Mm } from '../units/index.ts';
 import type { Speaker } from '../words/index.ts';
+import { pieceParts } from './planDocument/pieces.ts';
+import { saying } from './planDocument/saying.ts';
 import { PLAN_VERSION, type PlanDocument } from './planSchema.ts';
-
-/** Thousandths of a millimetre: finer than any cloth, and free of binary dust. */
-const tidy = (value: number): number => Math.round(value * 1000) / 1000 + 0;
 
 /** The plan as a document for machines: every length in millimetres and as its reader sees it. */
 export function planDocument(
@@ -47,6 +45,7 @@ export function planDocument(
           ? { waist: hang.waistOrdinates.map(say.dot), hem: hang.hemOrdinates.map(say.dot) }
           : null,
     },
+    ...pieceParts(plan, speaker),
     stride: {
       checked: stride.checked,
       hemNeeded: say.length(stride.needed),
@@ -63,6 +62,8 @@ export function planDocument(
       fromRawEdge: say.length(row.fromRawEdge),
       lengths: row.strips.map(({ panel, number, length }) => ({ panel, number, cut: say.length(length) })),
       curve: row.curve && { share: say.amount(row.curve.share), takeUp: say.length(row.curve.takeUp) },
+      round: row.round,
+      belowSeam: row.onSeam && say.length(row.onSeam),
     })),
     ribbons: supplies.ribbons.map(({ colour, width, total, strips }) => ({
       colour: speaker.colour(colour),
@@ -133,20 +134,6 @@ export function planDocument(
       },
       count: fromCloth.count.value,
     },
-  };
-}
-
-function saying(speaker: Speaker) {
-  const plain = (value: Mm) => ({ mm: tidy(value), shown: speaker.length(value) });
-  const length = (figure: Figure) => ({ mm: tidy(figure.value), shown: speaker.value(figure) });
-  return {
-    plain,
-    length,
-    amount: (figure: Figure) => ({ value: tidy(figure.value), shown: speaker.value(figure) }),
-    dot: ({ across, up }: { readonly across: Mm; readonly up: Figure }) => ({
-      across: plain(across),
-      up: length(up),
-    }),
   };
 }
 

@@ -36,6 +36,70 @@ export const planSchema = z.strictObject({
     gathered: amount,
     curve: z.strictObject({ waist: z.array(ordinate), hem: z.array(ordinate) }).nullable(),
   }),
+  /** Panels side by side, from the top down: one for most cuts, one for each tier of a tiered one. */
+  rounds: z.array(
+    z.strictObject({
+      fromHem: length,
+      length,
+      top: length,
+      bottom: length,
+      seams: z.int(),
+      /** Panels of the round that are cut alike. */
+      panels: z.array(
+        z.strictObject({
+          name: z.string(),
+          title: z.string(),
+          count: z.int(),
+          mirrored: z.int(),
+          /** What is chalked, in words; the cut cloth's box. */
+          measures: z.array(z.string()),
+          width: length,
+          depth: length,
+        }),
+      ),
+    }),
+  ),
+  /** Pieces that are not panels. */
+  parts: z.array(
+    z.strictObject({
+      name: z.string(),
+      title: z.string(),
+      count: z.int(),
+      mirrored: z.boolean(),
+      cloth: z.enum(['skirt', 'lining', 'knit']),
+      measures: z.array(z.strictObject({ name: z.string(), value: length })),
+    }),
+  ),
+  waist: z.strictObject({
+    kind: z.string(),
+    build: z.string(),
+    topAllowance: length,
+    above: length,
+    cord: z.strictObject({ width: length, cut: length, freeEnd: length }).nullable(),
+    closure: z
+      .strictObject({ kind: z.string(), depth: length, overlap: length, buttons: z.int() })
+      .nullable(),
+    takenUp: z
+      .strictObject({
+        by: z.string(),
+        difference: length,
+        darts: z.int(),
+        dartWidth: length.nullable(),
+        dartLength: length.nullable(),
+      })
+      .nullable(),
+  }),
+  extras: z.strictObject({
+    pockets: z.strictObject({ count: z.int(), opening: length, below: length }).nullable(),
+    slits: z.strictObject({ count: z.int(), where: z.string(), height: length }).nullable(),
+    lining: z.strictObject({ length, top: length, round: length }).nullable(),
+    tucks: z
+      .strictObject({ how: z.string(), count: z.int(), depth: length, below: length, letsDown: length })
+      .nullable(),
+  }),
+  /** How much higher than a level top line the waist lies there; below 0 lower. */
+  rises: z.strictObject({ front: length, back: length, left: length, right: length }),
+  overlap: z.strictObject({ width: length, facing: length, closes: z.string() }).nullable(),
   stride: z.strictObject({
     checked: z.boolean(),
     hemNeeded: length,
@@ -53,6 +117,9 @@ export const planSchema = z.strictObject({
       fromRawEdge: length,
       lengths: z.array(z.strictObject({ panel: z.string(), number: z.int(), cut: length })),
       curve: z.strictObject({ share: amount, takeUp: length }).nullable(),
+      /** The round that it lies on, from the top, from 1; over a seam of tiers, how far below that seam. */
+      round: z.int(),
+      belowSeam: length.nullable(),
     }),
   ),
   ribbons: z.array(

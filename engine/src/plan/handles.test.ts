@@ -95,6 +95,20 @@ test('casing and hem: the elastic takes what the casing gets, ease and turn-unde
   expect(after({ body }, 'hem', inches(2)).raw['cut']).toEqual({ hem: '2 in' });
 });
 
+test.each([
+  ['turned casing', 'casing'],
+  ['separate casing', 'casing'],
+  ['drawstring', 'casing'],
+  ['flat front', 'band'],
+  ['plain waistband', 'band'],
+  ['stretch band', 'band'],
+] as const)('the %s grows as far as the rows below it let', (kind, name) => {
+  const raw = { body, waist: { kind }, ribbons: { rows: 5, highest: '28 in' } };
+  const { plan } = after(raw, name, mm(5000));
+  expect(plan.ribbons.rows).toHaveLength(5);
+  expect(handleIn(plan, name).value).toBeGreaterThan(handleIn(planned(raw), name).value);
+});
+
 describe('rows', () => {
   const fitted = { body, ribbons: { rows: 4, lowest: '2 in', highest: '14 in' } };
   const edges = bandEdges(planned(fitted));

@@ -2,18 +2,13 @@ import type { Change } from '../request/index.ts';
 import type { Mm } from '../units/index.ts';
 import { rowHolds } from './handles/bands.ts';
 import { AS_WRITTEN, settled, type Handle, type HandleName, type Hold } from './handles/hold.ts';
-import { lengthHolds } from './handles/lengths.ts';
-import { hemMarkHolds, waistMarkHolds } from './handles/marks.ts';
+import { lengthHold } from './handles/length.ts';
+import { optionHolds } from './handles/options.ts';
 import type { SkirtPlan } from './plan.ts';
 
 export type { Handle, HandleName } from './handles/hold.ts';
 
-const holdsOf = (plan: SkirtPlan): Hold[] => [
-  ...lengthHolds(plan),
-  ...waistMarkHolds(plan),
-  ...hemMarkHolds(plan),
-  ...rowHolds(plan),
-];
+const holdsOf = (plan: SkirtPlan): Hold[] => [lengthHold(plan), ...optionHolds(plan), ...rowHolds(plan)];
 
 /** Everything that can be taken hold of on this skirt. */
 export const handlesOf = (plan: SkirtPlan): Handle[] => holdsOf(plan).map(({ handle }) => handle);

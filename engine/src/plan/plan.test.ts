@@ -20,6 +20,7 @@ describe('a plan', () => {
             ...plan.skirt.notices,
             ...plan.ribbons.notices,
             ...plan.cloth.notices,
+            ...(plan.lining?.notices ?? []),
             ...plan.supplies.notices,
           ];
           expect(new Set(plan.notices.map(({ notice }) => notice))).toEqual(new Set(told));

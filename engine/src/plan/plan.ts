@@ -7,6 +7,7 @@ import { seamLines, type StitchLine } from '../seams/index.ts';
 import { planSewing, type Sewing } from '../sewing/index.ts';
 import { draftSkirt, type Skirt } from '../skirt/index.ts';
 import { listSupplies, type Supplies } from '../supplies/index.ts';
+import { givenOf } from './given.ts';
 
 /** Parts of the job, in its order; every notice belongs to one. */
 export type Stage = 'body' | 'cut' | 'ribbons' | 'cloth' | 'supplies';
@@ -38,14 +39,7 @@ export function planSkirt(request: SkirtRequest): SkirtPlan {
   const body = readBody(request.body);
   const stride = strideNeed(body);
   const fabric = readFabric(request.cloth);
-  const context = {
-    body,
-    stride,
-    clothWidth: fabric.usable,
-    clothWeight: request.cloth.weight,
-    mark: request.mark,
-  };
-  const skirt = draftSkirt(context, request);
+  const skirt = draftSkirt(givenOf(request, { body, stride }, fabric), request);
   const ribbons = composeRibbons(skirt, request.ribbons, request.mark);
   const cloth = layAll(skirt, request.cloth);
   const lining = layLining(skirt, request.cloth);

@@ -2,68 +2,14 @@
 // everyone of 2 years and over with a waist (at the hip bone). Synthetic: finished length, 0.25 to 0.55 of height; for NHANES waist to
 // floor, 0.60 of height, and hips under 12 years, 1.0 to 1.2 of the waist. The two are told apart, never pooled.
 import { describe, expect, test } from 'vitest';
-import { numberIn, readCsv, sharedData } from '../testing/csv.ts';
 import { broken } from '../testing/invariants.ts';
 import { planOf, type RawRequest } from '../testing/requests.ts';
 import { patience } from '../testing/runs.ts';
+import { armyWomen, bodyOf, lengthsOf, people, surveysThere, type Person } from '../testing/survey.ts';
 import { inches } from '../units/index.ts';
 import type { SkirtPlan } from './index.ts';
 
-interface Person {
-  readonly waist: number;
-  readonly hip: number;
-  readonly height: number;
-  readonly waistToFloor: number;
-  readonly age: number;
-}
-
-const army = sharedData('ansur2/ansur2_female.csv');
-const nation = sharedData('nhanes-2017-2018/bmx_j.csv');
-
-const women: readonly Person[] = readCsv(army ?? '').map((row) => ({
-  waist: numberIn(row, 'waistcircumference') ?? NaN,
-  hip: numberIn(row, 'buttockcircumference') ?? NaN,
-  height: numberIn(row, 'stature') ?? NaN,
-  waistToFloor: numberIn(row, 'waistheightomphalion') ?? NaN,
-  age: numberIn(row, 'Age') ?? NaN,
-}));
-
-const HIP_SHARES = [1, 1.1, 1.2];
-const people: readonly Person[] = readCsv(nation ?? '').flatMap((row, i): Person[] => {
-  const age = numberIn(row, 'RIDAGEYR') ?? NaN;
-  const [height, waist, hip] = ['BMXHT', 'BMXWAIST', 'BMXHIP'].map((name) => numberIn(row, name) ?? NaN);
-  if (!(age >= 2) || !(height ?? NaN) || !(waist ?? NaN)) return [];
-  const round = 10 * (waist ?? NaN);
-  const measured = 10 * (hip ?? NaN);
-  if (Number.isNaN(measured) && age >= 12) return [];
-  return [
-    {
-      age,
-      waist: round,
-      hip: Number.isNaN(measured) ? Math.max(300, round * (HIP_SHARES[i % 3] ?? 1)) : measured,
-      height: 10 * (height ?? NaN),
-      waistToFloor: 6 * (height ?? NaN),
-    },
-  ];
-});
-
-const LENGTHS = [0.25, 0.31, 0.37, 0.43, 0.49, 0.55];
-/** So many of the lengths for the person at `i`, from short to long as one goes on. */
-const lengthsOf = (i: number, count: number) =>
-  Array.from(
-    { length: count },
-    (_, k) => LENGTHS[(i + k * (LENGTHS.length / count)) % LENGTHS.length] ?? NaN,
-  );
-
-const mm = (value: number) => `${value.toFixed(1)} mm`;
-const bodyOf = (person: Person, length: number) => ({
-  waist: mm(person.waist),
-  hip: mm(person.hip),
-  height: mm(person.height),
-  waistToFloor: mm(person.waistToFloor),
-  waistToHem: mm(length * person.height),
-  age: person.age,
-});
+const mm = (value: number): string => `${value.toFixed(1)} mm`;
 const planFor = (person: Person, length: number, rest: RawRequest = {}): SkirtPlan =>
   planOf({ ...rest, body: bodyOf(person, length) });
 
@@ -97,15 +43,15 @@ function faultsOf(plan: SkirtPlan): string[] {
 
 type Group = readonly [string, readonly Person[], number];
 const groups: readonly Group[] = [
-  ['army women', women, 2],
+  ['army women', armyWomen, 2],
   ['nation, 2 to 12 years', people.filter(({ age }) => age < 13), 2],
   ['nation, 13 years and over', people.filter(({ age }) => age >= 13), 1],
 ];
 const kinds = ['flared', 'gathered'];
 
-describe.skipIf(army === null || nation === null)('everybody gets a skirt', () => {
+describe.skipIf(!surveysThere)('everybody gets a skirt', () => {
   test('the surveys hold the people they say', () => {
-    expect(women).toHaveLength(1986);
+    expect(armyWomen).toHaveLength(1986);
     expect(people.length).toBeGreaterThan(7000);
     expect(people.filter(({ age }) => age < 12).length).toBeGreaterThan(1500);
   });
@@ -142,8 +88,8 @@ describe.skipIf(army === null || nation === null)('everybody gets a skirt', () =
   });
 });
 
-describe.skipIf(army === null || nation === null)('less and more fullness', () => {
-  const some = [...women.filter((_, i) => i % 40 === 0), ...people.filter((_, i) => i % 80 === 0)];
+describe.skipIf(!surveysThere)('less and more fullness', () => {
+  const some = [...armyWomen.filter((_, i) => i % 40 === 0), ...people.filter((_, i) => i % 80 === 0)];
   const fullnesses = [1, 1.02, 1.05, 1.1, 1.25, 1.5, 2, 2.5];
 
   test(
@@ -230,10 +176,10 @@ describe('published girths', () => {
     expect(Math.abs((planFor(figure, kneeLength).stride.everyday?.value ?? NaN) - 1250)).toBeLessThan(50);
   });
 
-  test.skipIf(army === null)(
+  test.skipIf(!surveysThere)(
     'long skirts of the army’s women: gathered ones near the published least of 208 cm, flared ones near the narrow 2 yd or wider',
     () => {
-      const some = women.filter((_, i) => i % 10 === 0);
+      const some = armyWomen.filter((_, i) => i % 10 === 0);
       const hems = (kind: string) =>
         some.map((person) => planFor(person, 0.55, { cut: { kind } }).skirt.hemRound.value / 10);
       const [flared, gathered] = [hems('flared'), hems('gathered')];

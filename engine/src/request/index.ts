@@ -15,3 +15,12 @@ export type { RequestError, RequestErrorCode } from './errors.ts';
 export { changed, standingAt, undoing, type Change, type RequestDocument } from './change.ts';
 export { exampleRequest } from './example.ts';
 export { writtenGaps, writtenRows, type WrittenBand, type WrittenRow } from './written.ts';
+export {
+  cutWishes,
+  extraWishes,
+  waistWishes,
+  type ChoiceValue,
+  type Wish,
+  type WishKeys,
+  type WishRoom,
+} from './wishes.ts';

@@ -34,6 +34,10 @@ export type RibbonFigureCode =
   | 'ribbon.clearTop'
   | 'ribbon.clearTopDipped'
   | 'ribbon.dip'
+  | 'ribbon.noTop'
+  | 'ribbon.openingFrom'
+  | 'ribbon.openingTo'
+  | 'ribbon.slitTo'
   | 'ribbon.growthTucks'
   | 'ribbon.waistStitching';
 
@@ -41,6 +45,8 @@ export type RibbonNoticeCode =
   | 'ribbon.noRoom'
   | 'ribbon.rowOnHemStitching'
   | 'ribbon.rowAcrossTierSeam'
+  | 'ribbon.rowAcrossPocket'
+  | 'ribbon.rowAcrossSlit'
   | 'ribbon.rowPastTop'
   | 'ribbon.easeWithSteam'
   | 'ribbon.willNotLieFlat';

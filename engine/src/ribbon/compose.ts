@@ -6,6 +6,7 @@ import { alongHem } from './across.ts';
 import { figure, problem } from './codes.ts';
 import { curveOf, flatNotices } from './flat.ts';
 import { rowLimits, type RowLimits } from './limits.ts';
+import { openingNotices } from './openings.ts';
 import { panelsWithRows, roundAt } from './place.ts';
 import { bandsOf, type Band, type Placement, type RibbonOptions } from './options.ts';
 import type { Row, RowLine, Strip } from './row.ts';
@@ -36,6 +37,7 @@ export function composeRibbons(skirt: Skirt, chosen: RibbonOptions, mark: Mm): C
       ...notices,
       ...worksNotices(rows, limits),
       ...acrossTiers(skirt, rows),
+      ...openingNotices(skirt, rows),
       ...flatNotices(rows, chosen),
     ],
   };

@@ -1,5 +1,6 @@
 export { composeRibbons, type Composition } from './compose.ts';
 export {
+  alongLimits,
   bandsOf,
   ribbonOptions,
   type BandRow,

@@ -36,20 +36,26 @@ export function rowLimits(skirt: Skirt, bands: readonly Band[], chosen: RibbonOp
   };
 }
 
-/** Highest that a ribbon's upper edge may lie: clear of the waist's stitching, and of tucks below it. */
+/** Highest that a ribbon's upper edge may lie: clear of the waist's stitching, of tucks below it, and of where the waist dips. */
 export function clearTop({ panelLength: length, waist, extras, rounds }: Skirt): Figure<Mm> {
   const clearance = figure.length(FROM_CASING, 'ribbon.clearance');
-  const { tucks } = extras;
-  const tucked = tucks ? tucks.below.value + 2 * tucks.count.value * tucks.depth.value : 0;
+  const tucked = extras.tucks?.reach.value ?? 0;
   const depth = figure.length(
     mm(Math.max(waist.depth, tucked)),
     tucked > waist.depth ? 'ribbon.growthTucks' : 'ribbon.waistStitching',
   );
-  const dip = dipOf(rounds[0].panels);
-  const value = mm(Math.max(0, length.value - dip - depth.value - FROM_CASING));
-  if (dip === 0) return figure.length(value, 'ribbon.clearTop', { length, depth, clearance });
-  const dips = figure.length(mm(dip), 'ribbon.dip');
-  return figure.length(value, 'ribbon.clearTopDipped', { length, dips, depth, clearance });
+  const dips = figure.length(mm(dipOf(rounds[0].panels)), 'ribbon.dip');
+  const value = mm(length.value - dips.value - depth.value - FROM_CASING);
+  if (value < 0) return figure.length(mm(0), 'ribbon.noTop');
+  return dips.value === 0
+    ? figure.length(value, 'ribbon.clearTop', { length, depth, clearance })
+    : figure.length(value, 'ribbon.clearTopDipped', { length, dips, depth, clearance });
+}
+
+/** Lowest that a row lies clear of the hem's stitching. */
+export function clearHem({ hemAllowance, hemTurnUnder }: Skirt): Figure<Mm> {
+  const value = mm(hemAllowance.value - hemTurnUnder + FROM_HEM_STITCHING);
+  return figure.length(value, 'ribbon.hemStitching', { hem: hemAllowance });
 }
 
 /** How far the top line lies below the plain one where it lies lowest, as the front of a seated wearer's does. */
@@ -69,12 +75,6 @@ const levelOf = ({ apex }: Panel['shape'], { x, y }: Point): number =>
 
 /** What binary fractions lose is no dip. */
 const HAIR = 1e-6;
-
-/** Lowest that a row lies clear of the hem's stitching. */
-export function clearHem({ hemAllowance, hemTurnUnder }: Skirt): Figure<Mm> {
-  const value = mm(hemAllowance.value - hemTurnUnder + FROM_HEM_STITCHING);
-  return figure.length(value, 'ribbon.hemStitching', { hem: hemAllowance });
-}
 
 function usualHighest(
   length: Figure<Mm>,

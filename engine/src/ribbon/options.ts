@@ -6,7 +6,8 @@ import { mm, type Mm } from '../units/index.ts';
 const MOST_ROWS = 60;
 
 const ribbonWidth = { least: mm(2), most: mm(200) };
-const along = { least: mm(0), most: mm(1800) };
+/** What lies along the skirt: where rows begin and end, and the gaps between them. */
+export const alongLimits = { least: mm(0), most: mm(1800) };
 
 /** How the gaps between bands run from the hem up. */
 export const spacings = ['even', 'growing', 'shrinking', 'by hand'] as const;
@@ -39,12 +40,12 @@ export const ribbonOptions = (fields: Fields) =>
       colours: z.array(colourField).min(1).max(24).prefault(['teal', 'gold']),
       width: fields.usual(ribbonWidth, { inches: '5/8 in', metric: '1.6 cm' }),
       /** Lower edge of the lowest row and upper edge of the highest, both from the finished hem. */
-      lowest: fields.usual(along, { inches: '2 in', metric: '5 cm' }),
-      highest: fields.length(along).optional(),
+      lowest: fields.usual(alongLimits, { inches: '2 in', metric: '5 cm' }),
+      highest: fields.length(alongLimits).optional(),
       spacing: z.enum(spacings).default('even'),
       /** Each gap over the one below it, where gaps grow or shrink. */
       growth: z.number().min(1).max(3).default(1.25),
-      gaps: z.array(fields.length(along)).max(MOST_ROWS).optional(),
+      gaps: z.array(fields.length(alongLimits)).max(MOST_ROWS).optional(),
       /** Ribbon beyond the panel at each end. */
       overhang: fields.usual({ least: mm(0), most: mm(150) }, { inches: '1/2 in', metric: '1.2 cm' }),
       where: z.enum(placements).default('front and back'),

@@ -1,14 +1,15 @@
 import type { ClothOptions, ClothPlan } from '../cloth/index.ts';
 import type { Figure } from '../figure/index.ts';
 import { boundsOf } from '../geometry/index.ts';
-import type { Composition, RibbonOptions } from '../ribbon/index.ts';
+import type { Composition, RibbonOptions, Row } from '../ribbon/index.ts';
 import type { StitchLine } from '../seams/index.ts';
-import type { Skirt } from '../skirt/index.ts';
+import type { Skirt, Work } from '../skirt/index.ts';
 import type { Supplies } from '../supplies/index.ts';
 import { mm, type Minutes, type Mm } from '../units/index.ts';
 import { figure } from './codes.ts';
 import type { SewingOptions } from './options.ts';
-import type { Caution, Sentence, Step, StepId, Station, Stitch } from './step.ts';
+import type { Sentence } from './sentence.ts';
+import type { Caution, Step, StepId, Station, Stitch } from './step.ts';
 import { noWait } from './time.ts';
 import type { Body } from '../body/index.ts';
 
@@ -32,6 +33,7 @@ interface StepParts {
   readonly sentences: readonly (Sentence | false)[];
   readonly cautions?: readonly (Caution | false)[];
   readonly stitch?: Stitch;
+  readonly works?: readonly Work[];
   readonly hands: Figure<Minutes>;
   readonly wait?: Figure<Minutes>;
 }
@@ -43,6 +45,7 @@ export const step = (parts: StepParts): Step => ({
   sentences: parts.sentences.filter((each) => each !== false),
   cautions: (parts.cautions ?? []).filter((each) => each !== false),
   stitch: parts.stitch ?? null,
+  works: parts.works ?? [],
   hands: parts.hands,
   wait: parts.wait ?? noWait,
 });
@@ -51,6 +54,12 @@ export const step = (parts: StepParts): Step => ({
 export const straightStitch: Stitch = {
   stitch: '301',
   length: figure.length(mm(2.5), 'sewing.stitchLength'),
+  width: null,
+};
+/** Long enough to be drawn up, and to come out again. Common practice, no source. */
+export const longStitch: Stitch = {
+  stitch: '301',
+  length: figure.length(mm(4.5), 'sewing.stitchLength'),
   width: null,
 };
 export const zigzagStitch: Stitch = {
@@ -63,12 +72,18 @@ export const zigzagStitch: Stitch = {
 export const lengthOfLines = (bench: Bench, name: StitchLine['name']): Mm =>
   mm(bench.lines.filter((line) => line.name === name).reduce((sum, line) => sum + line.length.value, 0));
 
-/** Whether the rows go round: then all seams but one are sewn before them, and the last one after. */
-export const goRound = ({ ribbons }: Pick<Bench, 'ribbons'>): boolean =>
-  ribbons.where === 'round' && ribbons.rows.length > 0;
+/** Rows that go on while the panels lie flat; one that covers the seam of two tiers goes on after that seam. */
+export const flatRows = ({ ribbons }: Pick<Bench, 'ribbons'>): readonly Row[] =>
+  ribbons.rows.filter(({ onSeam }) => onSeam === null);
+export const seamRows = ({ ribbons }: Pick<Bench, 'ribbons'>): readonly Row[] =>
+  ribbons.rows.filter(({ onSeam }) => onSeam !== null);
 
-export const stripsOf = (bench: Bench): number =>
-  bench.ribbons.rows.reduce((sum, row) => sum + row.strips.length, 0);
+/** Whether the rows go round: then all seams but the last are sewn before them. */
+export const goRound = (bench: Pick<Bench, 'ribbons'>): boolean =>
+  bench.ribbons.where === 'round' && flatRows(bench).length > 0;
+
+export const stripsOf = (rows: readonly Row[]): number =>
+  rows.reduce((sum, row) => sum + row.strips.length, 0);
 
 /** Whole widths keep their selvages: the panel is counted between them. */
 export const keepsSelvages = ({ skirt, cloth }: Bench): boolean =>

@@ -29,6 +29,25 @@ export type SewingFigureCode =
   | 'sewing.acrossCurve'
   | 'sewing.beyondHem'
   | 'sewing.threadChanges'
-  | 'sewing.turnUnder';
+  | 'sewing.turnUnder'
+  | 'sewing.pieceWidth'
+  | 'sewing.pieceTop'
+  | 'sewing.pieceHem'
+  | 'sewing.pieceHip'
+  | 'sewing.pieceHipLine'
+  | 'sewing.pieceLength'
+  | 'sewing.pieceDip'
+  | 'sewing.topRadius'
+  | 'sewing.hemRadius'
+  | 'sewing.rawTopRadius'
+  | 'sewing.rawHemRadius'
+  | 'sewing.chord'
+  | 'sewing.lowered'
+  | 'sewing.riseRoom'
+  | 'sewing.openingBelow'
+  | 'sewing.tierSeam'
+  | 'sewing.eyeletDown'
+  | 'sewing.eyeletAside'
+  | 'sewing.tuckLines';
 
 export const figure = figures<SewingFigureCode>();

@@ -1,107 +1,80 @@
-import { mm } from '../units/index.ts';
-import {
-  goRound,
-  keepsSelvages,
-  lengthOfLines,
-  seamFromEdge,
-  step,
-  straightStitch,
-  zigzagStitch,
-  type Bench,
-} from './bench.ts';
-import { figure } from './codes.ts';
-import { panelsDone } from './ribbonSteps.ts';
-import { say, type Step, type StepId } from './step.ts';
+import { flatRows, keepsSelvages, step, straightStitch, zigzagStitch, type Bench } from './bench.ts';
+import { pressedOpen } from './joins.ts';
+import { inFront } from './tiers.ts';
+import { say } from './sentence.ts';
+import type { Step, StepId } from './step.ts';
 import { hands, paces } from './time.ts';
+import { countOf, edgesOf, joinedAs, lengthOf, named, panelSeams, panelWorks } from './works.ts';
 
-/** From finished panels to a tube with its edges and hem. */
-export function constructSteps(bench: Bench): Step[] {
-  const { skirt, ribbons, options, cloth } = bench;
-  const { skill } = options;
-  const round = goRound(bench);
-  const hasRows = ribbons.rows.length > 0;
-  const seams = round ? 1 : skirt.sideSeams;
-  const each = lengthOfLines(bench, 'side seam') / skirt.sideSeams;
-  const flared = skirt.marks.hemQuarter.value > skirt.marks.waistQuarter.value;
-  const straight = skirt.hang.shape === 'straight';
+/** The seams between the panels, once they are sewn. */
+export function finishEdges(bench: Bench, after: readonly StepId[]): Step[] {
+  const works = panelSeams(bench);
+  if (works.length === 0) return [];
+  const { overlocker, skill } = bench.options;
+  const open = pressedOpen(bench);
+  const together = overlocker ? 'finishEdges.overlock' : 'finishEdges.zigzag';
+  const apart = overlocker ? 'finishEdges.overlockApart' : 'finishEdges.zigzagApart';
+  const aside = joinedAs(bench) === 'sides' ? 'finishEdges.press' : 'finishEdges.pressAside';
   return [
     step({
-      id: 'sideSeams',
-      after: [panelsDone(bench), 'testStitch'],
-      station: 'machine',
-      sentences: [
-        hasRows && ribbons.where !== 'front' && ribbons.where !== 'back' && say('sideSeams.match'),
-        say('sideSeams.sew', { seams, seam: seamFromEdge(bench) }),
-        flared && straight && say('sideSeams.mirror'),
-        hasRows && say('sideSeams.catch'),
-      ],
-      cautions: ['needle', 'pins'],
-      stitch: straightStitch,
-      hands: hands(skill, paces.seam, seams, mm(seams * each)),
-    }),
-    step({
       id: 'finishEdges',
-      after: ['sideSeams'],
-      station: options.overlocker ? 'overlocker' : 'machine',
+      after,
+      station: overlocker ? 'overlocker' : 'machine',
       sentences: [
-        say(options.overlocker ? 'finishEdges.overlock' : 'finishEdges.zigzag'),
+        say(open ? apart : together),
         keepsSelvages(bench) && say('finishEdges.selvage'),
-        say('finishEdges.press'),
+        say(open ? 'finishEdges.pressOpen' : aside),
       ],
-      cautions: ['needle', options.overlocker && 'overlocker', 'hotIron'],
-      ...(options.overlocker ? {} : { stitch: zigzagStitch }),
-      hands: hands(skill, paces.edge, 0, lengthOfLines(bench, 'edge finish')),
-    }),
-    step({
-      id: 'casing',
-      after: ['finishEdges'],
-      station: 'machine',
-      sentences: [
-        say('casing.turn', { casing: skirt.waist.topAllowance, depth: casingDepth(bench) }),
-        cloth.chosen.kind === 'double fold' && straight && say('casing.selvage'),
-        !straight && say('casing.curve'),
-        say('casing.stitch', {
-          depth: casingDepth(bench),
-          opening: figure.length(THREADING_OPENING, 'sewing.threadingOpening'),
-        }),
-      ],
-      cautions: ['hotIron', 'needle', 'pins'],
-      stitch: straightStitch,
-      hands: hands(skill, paces.casing, 0, lengthOfLines(bench, 'casing')),
+      cautions: ['needle', overlocker && 'overlocker', 'hotIron'],
+      ...(overlocker ? {} : { stitch: zigzagStitch }),
+      hands: hands(skill, paces.edge, 0, edgesOf(bench, works)),
     }),
   ];
 }
 
-/** The hem is sewn once the skirt was tried on with it pinned. */
-export function hemStep(bench: Bench, after: readonly StepId[]): Step {
-  const { skirt, options } = bench;
-  const straight = skirt.hang.shape === 'straight';
-  return step({
-    id: 'hem',
-    after,
-    station: 'machine',
-    sentences: [
-      say('hem.turn', {
-        hem: skirt.hemAllowance,
-        turnUnder: figure.length(skirt.hemTurnUnder, 'sewing.turnUnder'),
-        depth: hemDepth(bench),
-      }),
-      say('hem.stitch', { depth: hemDepth(bench), round: skirt.hemRound }),
-      !straight && say('hem.curve'),
-    ],
-    cautions: ['hotIron', 'needle', 'pins'],
-    stitch: straightStitch,
-    hands: hands(options.skill, paces.hem, 0, lengthOfLines(bench, 'hem')),
-  });
+/** Darts are sewn while the panel still lies flat. */
+export function dartSteps(bench: Bench, after: readonly StepId[]): Step[] {
+  const { takenUp, works: all } = bench.skirt.waist;
+  const works = named(all, 'dart');
+  if (!takenUp?.dartWidth || !takenUp.dartLength || works.length === 0) return [];
+  const { darts, dartWidth: width, dartLength: length } = takenUp;
+  return [
+    step({
+      id: 'darts',
+      after,
+      station: 'machine',
+      sentences: [
+        say(inFront(bench) ? 'darts.markFront' : 'darts.mark', { darts, width, length }),
+        say('darts.sew'),
+        say('darts.press'),
+      ],
+      cautions: ['needle', 'pins', 'hotIron'],
+      stitch: straightStitch,
+      works,
+      hands: hands(bench.options.skill, paces.dart, countOf(works), lengthOf(works)),
+    }),
+  ];
 }
 
-/** Opening left to thread the elastic: about 1 to 2 in in published tutorials. */
-const THREADING_OPENING = mm(50);
-
-const hemDepth = ({ skirt }: Bench) =>
-  figure.length(mm(skirt.hemAllowance.value - skirt.hemTurnUnder), 'sewing.hemStitching', {
-    hem: skirt.hemAllowance,
-  });
-
-const casingDepth = ({ skirt }: Bench) =>
-  figure.length(skirt.waist.depth, 'sewing.casingStitching', { casing: skirt.waist.topAllowance });
+/** The free edges of a skirt that goes round and over itself. */
+export function faceSteps(bench: Bench, after: readonly StepId[]): Step[] {
+  const works = named(panelWorks(bench), 'facing');
+  const { overlap } = bench.skirt;
+  if (!overlap || works.length === 0) return [];
+  return [
+    step({
+      id: 'faceEdges',
+      after,
+      station: 'machine',
+      sentences: [
+        flatRows(bench).length > 0 && say('faceEdges.rows'),
+        say('faceEdges.turn', { facing: overlap.facing }),
+        say('faceEdges.stitch'),
+      ],
+      cautions: ['hotIron', 'needle', 'pins'],
+      stitch: straightStitch,
+      works,
+      hands: hands(bench.options.skill, paces.facing, 0, lengthOf(works)),
+    }),
+  ];
+}

@@ -1,11 +1,15 @@
-import type { Figure, NoticeParam } from '../figure/index.ts';
-import type { Ordinate } from '../skirt/index.ts';
-import { mm, type Mm } from '../units/index.ts';
+import type { NoticeParam } from '../figure/index.ts';
+import { boundsOf } from '../geometry/index.ts';
+import { mm } from '../units/index.ts';
 import { step, type Bench } from './bench.ts';
 import { figure } from './codes.ts';
+import { isLevel, markSentences } from './marks/index.ts';
+import { partSentences, roundParts } from './parts.ts';
 import { roundPanel } from './prepare.ts';
-import { say, type Sentence, type Step, type StepId } from './step.ts';
-import { hands, paces, waiting } from './time.ts';
+import { say, type Sentence } from './sentence.ts';
+import type { Step, StepId } from './step.ts';
+import { joinedAs } from './works.ts';
+import { hands, paces, together, waiting } from './time.ts';
 
 /** Hours that a skirt cut off the grain hangs before its hem is trued: 24 in extension leaflets (48 in one). */
 const HANG_HOURS = 24;
@@ -18,21 +22,6 @@ export function cuttingSteps(bench: Bench): Step[] {
   const cutsThroughFour = lay.table.layers === 4;
   const cuts = cutsThroughFour ? 1 : lay.table.pieces.length;
   const straightWidths = skirt.marking === 'straight widths';
-  const trimOff = figure.length(
-    mm(
-      skirt.marks.cutLength.value -
-        skirt.finishedLength.value -
-        skirt.hemAllowance.value -
-        skirt.waist.topAllowance.value,
-    ),
-    'sewing.trimOff',
-    {
-      cutLength: skirt.marks.cutLength,
-      length: skirt.finishedLength,
-      hem: skirt.hemAllowance,
-      casing: skirt.waist.topAllowance,
-    },
-  );
   const steps = [
     step({
       id: 'fold',
@@ -45,7 +34,7 @@ export function cuttingSteps(bench: Bench): Step[] {
       id: 'mark',
       after: ['fold'],
       station: 'table',
-      sentences: straightWidths ? widthMarks(bench) : flaredMarks(bench),
+      sentences: markSentences(bench),
       hands: hands(skill, paces.mark, 4 * cuts),
     }),
     step({
@@ -57,22 +46,23 @@ export function cuttingSteps(bench: Bench): Step[] {
         say('cut.smooth'),
         cutsThroughFour && say('cut.slitFold'),
         straightWidths && say('cut.tear'),
-        say('cut.frontBack'),
+        topsApart(bench) && say('cut.topsApart'),
+        ...labels(bench),
+        ...partSentences(bench),
       ],
       cautions: ['shears', 'pins'],
-      hands: hands(skill, paces.cut, 0, mm((cutsThroughFour ? 0.5 : cuts) * roundPanel(bench))),
+      hands: together(
+        hands(skill, paces.cut, 0, mm((cutsThroughFour ? 0.5 : cuts) * roundPanel(bench))),
+        ...(skirt.parts.length > 0
+          ? [hands(skill, paces.cutParts, skirt.parts.length, roundParts(bench))]
+          : []),
+      ),
     }),
     step({
       id: 'trim',
       after: ['cut'],
       station: 'table',
-      sentences: [
-        skirt.hang.shape === 'curved'
-          ? say('trim.curve', { hem: skirt.hemAllowance })
-          : say('trim.square', { trimOff }),
-        say('trim.check', { length: rawLength(bench) }),
-        say('trim.beforeRows'),
-      ],
+      sentences: trimSentences(bench),
       cautions: ['shears'],
       hands: hands(skill, paces.trim, skirt.panels.length),
     }),
@@ -94,13 +84,53 @@ export function cuttingSteps(bench: Bench): Step[] {
 /** The step after which panels are ready for their rows. */
 export const panelsReady = (bench: Bench): StepId => (bench.skirt.hang.mustHang ? 'hang' : 'trim');
 
-/** Raw edge to raw edge once trimmed, along the centre. */
-const rawLength = ({ skirt }: Bench) =>
-  figure.length(
-    mm(skirt.finishedLength.value + skirt.hemAllowance.value + skirt.waist.topAllowance.value),
-    'sewing.rawLength',
-    { length: skirt.finishedLength, hem: skirt.hemAllowance, casing: skirt.waist.topAllowance },
+/** Whether panels that the scissors go through together have tops of their own. */
+const topsApart = ({ cloth: { chosen } }: Bench): boolean =>
+  chosen.table.pieces.some(({ panels: [first, ...others] }) =>
+    others.some(({ shape }) => Math.abs(heightOf(shape) - heightOf(first?.shape ?? shape)) > CHALK),
   );
+const heightOf = (shape: Bench['skirt']['panels'][0]['shape']): number => boundsOf(shape.trimmed).height;
+/** What a chalk line is wide, mm. */
+const CHALK = 1;
+
+/** Panels are named as they come off the table: nothing shows afterwards which is which. */
+function labels({ skirt }: Bench): Sentence[] {
+  if (skirt.marking === 'by piece') return [say('cut.label')];
+  return skirt.panels.length > 1 || skirt.marking !== 'swung' ? [say('cut.frontBack')] : [];
+}
+
+function trimSentences(bench: Bench): Sentence[] {
+  const { skirt } = bench;
+  const { margin, hemAllowance } = skirt;
+  if (joinedAs(bench) === 'strips')
+    return [
+      say('trim.strips'),
+      ...(margin.value > 0 ? [say('trim.square', { trimOff: margin })] : []),
+      say('trim.beforeRows'),
+    ];
+  return [
+    skirt.hang.shape === 'curved'
+      ? say('trim.curve', { hem: hemAllowance })
+      : say('trim.square', { trimOff: trimOff(bench) }),
+    say(isLevel(bench) ? 'trim.check' : 'trim.checkRisen', { length: rawLength(bench) }),
+    say('trim.beforeRows'),
+  ];
+}
+
+const trimOff = ({ skirt: { marks, panelLength, hemAllowance, waist } }: Bench) =>
+  figure.length(
+    mm(marks.cutLength.value - panelLength.value - hemAllowance.value - waist.topAllowance.value),
+    'sewing.trimOff',
+    { cutLength: marks.cutLength, length: panelLength, hem: hemAllowance, casing: waist.topAllowance },
+  );
+
+/** Raw edge to raw edge once trimmed, along the centre. */
+const rawLength = ({ skirt: { panelLength, hemAllowance, waist } }: Bench) =>
+  figure.length(mm(panelLength.value + hemAllowance.value + waist.topAllowance.value), 'sewing.rawLength', {
+    length: panelLength,
+    hem: hemAllowance,
+    casing: waist.topAllowance,
+  });
 
 function foldSentences({ cloth, skirt }: Bench): Sentence[] {
   const lay = cloth.chosen;
@@ -112,7 +142,13 @@ function foldSentences({ cloth, skirt }: Bench): Sentence[] {
     case 'double fold':
       return [say('fold.double', size), say('fold.doubleEdges'), say('fold.grain')];
     case 'lengthwise fold':
-      return [say('fold.lengthwise', size), say('fold.grain')];
+      return [
+        say(
+          lay.table.pieces.every(({ onFold }) => onFold) ? 'fold.lengthwise' : 'fold.lengthwisePieces',
+          size,
+        ),
+        say('fold.grain'),
+      ];
     case 'crosswise fold':
       return [
         say('fold.crosswise', size),
@@ -122,65 +158,4 @@ function foldSentences({ cloth, skirt }: Bench): Sentence[] {
     case 'open':
       return [say(lay.headToTail ? 'fold.openHeadToTail' : 'fold.open', size), ...stack];
   }
-}
-
-function flaredMarks({ skirt, cloth }: Bench): Sentence[] {
-  const { marks, waist, finishedLength, hang } = skirt;
-  const casing = waist.topAllowance;
-  const rise = hang.extraDepth;
-  // On a curve the centre of the panel lies lower than its sides, which reach the top edge.
-  const casingLine =
-    rise.value === 0
-      ? casing
-      : figure.length(mm(casing.value + rise.value), 'sewing.casingLine', { casing, rise });
-  const hemLine = figure.length(mm(casingLine.value + finishedLength.value), 'sewing.hemLine', {
-    casingLine,
-    length: finishedLength,
-  });
-  const start = [say('mark.chalkScrap'), say(cloth.chosen.headToTail ? 'mark.fromCentre' : 'mark.fromFold')];
-  const end = [
-    say('mark.bottom', { bottomLine: marks.bottom }),
-    ...(cloth.chosen.table.layers > 1 ? [say('mark.through')] : []),
-  ];
-  if (hang.shape === 'curved') return [...start, ...curvedMarks(skirt, casingLine, hemLine), ...end];
-  return [
-    ...start,
-    say('mark.waist', { casingLine, waistQuarter: marks.waistQuarter }),
-    say('mark.hem', { hemLine, hemQuarter: marks.hemQuarter }),
-    say('mark.join'),
-    say('mark.casingEnd', { casingEnd: marks.casingEnd }),
-    say('mark.hemEnd', { hemEnd: marks.hemEnd }),
-    ...end,
-  ];
-}
-
-/** On a curve the side's dots lie above the lines that cross the fold, and the scissors follow curves of their own. */
-function curvedMarks(skirt: Bench['skirt'], casingLine: Figure<Mm>, hemLine: Figure<Mm>): Sentence[] {
-  const { hang, waist, marks, finishedLength } = skirt;
-  const at = (dot: Ordinate | undefined): Record<string, NoticeParam> =>
-    dot ? { across: figure.length(dot.across, 'sewing.acrossCurve'), up: dot.up } : {};
-  const casing = waist.topAllowance;
-  const beyond = figure.length(
-    mm(marks.cutLength.value - finishedLength.value - casing.value),
-    'sewing.beyondHem',
-    {
-      cut: marks.cutLength,
-      length: finishedLength,
-      casing,
-    },
-  );
-  return [
-    say('mark.curveWaist', { casingLine, ...at(hang.waistOrdinates.at(-1)) }),
-    say('mark.curveHem', { hemLine, ...at(hang.hemOrdinates.at(-1)) }),
-    say('mark.curve'),
-    say('mark.curveCut', { casing, beyond }),
-    say('mark.curveJoin'),
-  ];
-}
-
-function widthMarks({ skirt }: Bench): Sentence[] {
-  return [
-    say('mark.chalkScrap'),
-    say('mark.widths', { panels: skirt.panels.length, cutLength: skirt.marks.cutLength }),
-  ];
 }

@@ -1,7 +1,8 @@
 import { lengthOf } from '../geometry/index.ts';
 import { mm } from '../units/index.ts';
 import { step, type Bench } from './bench.ts';
-import { say, type Step } from './step.ts';
+import { say } from './sentence.ts';
+import type { Step } from './step.ts';
 import { hands, paces, waiting } from './time.ts';
 
 /** A machine wash and a dry on the line or in the dryer; most of a beginner's waiting. Common practice, no source. */
@@ -20,7 +21,9 @@ export function prepareSteps(bench: Bench): Step[] {
       after: [],
       station: 'table',
       sentences: [
-        say('measure.string'),
+        say(bench.skirt.waist.elastic ? 'measure.string' : 'measure.stringWaist'),
+        body.wears === 'seated' && say('measure.seated'),
+        body.expecting && say('measure.expecting'),
         say('measure.numbers', { waist: body.waist, hip: body.hip, length: body.waistToHem }),
         say('measure.twice'),
       ],
@@ -46,6 +49,7 @@ export function prepareSteps(bench: Bench): Step[] {
           washCloth &&
             say('prewash.cloth', { before: cloth.chosen.clothBefore, after: cloth.chosen.clothAfter }),
           washRibbon && say('prewash.ribbon'),
+          washCloth && bench.skirt.parts.some((part) => part.cloth !== 'skirt') && say('prewash.others'),
           say('prewash.asWorn'),
         ],
         cautions: ['hotWater'],

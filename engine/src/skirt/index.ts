@@ -1,4 +1,6 @@
 export { draftSkirt, type Skirt, type SkirtOptions } from './skirt.ts';
+export { skirtHandles, type SkirtHandle } from './handles.ts';
+export type { OptionHandle, OptionHandleName } from './handle.ts';
 export { clothWeights, type ClothWeight, type DraftContext, type DraftGiven } from './context.ts';
 export {
   cutOptions,
@@ -53,5 +55,6 @@ export type {
   PieceShape,
   Round,
 } from './panel.ts';
+export { dotsOfCurve } from './cuts/chalkDots.ts';
 export type { Work, WorkName } from './works.ts';
 export type { SkirtFigureCode, SkirtNoticeCode } from './codes.ts';

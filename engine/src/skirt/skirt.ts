@@ -1,3 +1,4 @@
+import { growsShort } from '../body/index.ts';
 import type { Notice } from '../figure/index.ts';
 import { lengthOf } from '../geometry/index.ts';
 import { mm } from '../units/index.ts';
@@ -48,6 +49,7 @@ export function draftSkirt(given: DraftGiven, chosen: SkirtOptions): Skirt {
     ...waist.notices,
     ...more.flatMap((each) => each.notices),
     ...extras.notices,
+    ...grows(context, extras),
   ];
   return {
     ...draft,
@@ -59,6 +61,10 @@ export function draftSkirt(given: DraftGiven, chosen: SkirtOptions): Skirt {
     notices,
   };
 }
+
+/** A child whose skirt will be short before its time, tucks and deep hem counted in. */
+const grows = ({ body: { growth } }: DraftContext, { tucks }: Extras): readonly Notice[] =>
+  growth ? growsShort(growth, tucks?.letsDown ?? null) : [];
 
 /** Hand arithmetic takes the seam level; on a steep side the stitching takes more. Below this nobody sees it. */
 const UNSEEN = 0.5;

@@ -19,8 +19,11 @@ export function canWalk(context: DraftContext, draft: Draft, slits: Slits | null
   const walker = walkerOf(body);
   if (!walker || !body.hemHeight) return [];
   const isProblem = hemRound.value < bare.value;
-  const wider = widerMark(context, draft, everyday);
+  // Where nothing is marked at a fold, the round itself is what to widen to.
+  const byMark = draft.marking === 'at the fold' || draft.marking === 'straight widths';
+  const wider = byMark ? widerMark(context, draft, everyday) : everyday;
   const hem = hemRound;
+  const by = byMark ? 'mark' : 'round';
   const needed = isProblem ? bare : everyday;
   const level = levelWhereEnough(walker, hemRound, 'everyday');
   const slit = slitNeeded(context, walker, draft, body.hemHeight);
@@ -30,15 +33,15 @@ export function canWalk(context: DraftContext, draft: Draft, slits: Slits | null
   if (!level || !slit)
     return [
       isProblem
-        ? problem('skirt.hemBelowStrideWiden', { hem, needed, wider })
-        : caution('skirt.hemNarrowWiden', { hem, needed, wider }),
+        ? problem('skirt.hemBelowStrideWiden', { hem, needed, wider, by })
+        : caution('skirt.hemNarrowWiden', { hem, needed, wider, by }),
     ];
   if (slits) {
-    const params = { hem, needed, wider, height: slits.height, slit };
+    const params = { hem, needed, wider, by, height: slits.height, slit };
     return [isProblem ? problem('skirt.slitTooLow', params) : caution('skirt.slitTooLow', params)];
   }
   const shorter = shorterBy(context, level, body.hemHeight);
-  const params = { hem, needed, wider, shorter, slit };
+  const params = { hem, needed, wider, by, shorter, slit };
   return [
     isProblem ? problem('skirt.hemBelowStride', params) : caution('skirt.hemNarrowForEveryday', params),
   ];

@@ -72,7 +72,7 @@ const likelyBody: fc.Arbitrary<Part> = document(
     })
     .chain(({ height, waist, hip, length, knows, age, pace, second, again, hipBy, uneven, wears }) => {
       const girth = waist * height;
-      const seat = Math.max(310, girth * hip);
+      const seat = Math.max(325, girth * hip);
       const floor = (share: number) => seldom(anyLength((0.62 + share) * height));
       const given = <T>(there: boolean, values: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> =>
         there ? values : fc.constant(undefined);
@@ -202,6 +202,39 @@ export const anyTiered: fc.Arbitrary<Part> = fc
     }),
   )
   .map(([options]) => ({ kind: 'tiered', ...options }));
+
+export const anyGored: fc.Arbitrary<Part> = fc
+  .tuple(
+    some({
+      ...commonCut,
+      gores: fc.constantFrom(4, 6, 8, 10),
+      front: hundredths(0.5, 3),
+      frontHem: lengthBetween(50, 1500),
+      leastFlare: lengthBetween(0, 2500),
+      hemRound: lengthBetween(400, 6000),
+    }),
+  )
+  .map(([options]) => ({ kind: 'gored', ...options }));
+
+export const anyWrap: fc.Arbitrary<Part> = fc
+  .tuple(
+    some({
+      sideSeam: commonCut.sideSeam,
+      hem: commonCut.hem,
+      hemTurnUnder: commonCut.hemTurnUnder,
+      margin: commonCut.margin,
+      hemFloor: commonCut.hemFloor,
+      overlap: lengthBetween(50, 1200),
+      facing: lengthBetween(6, 80),
+      closes: fc.constantFrom('ties', 'buttons'),
+      tieLength: lengthBetween(100, 2500),
+      tieWidth: lengthBetween(6, 80),
+      flare: hundredths(1, 4),
+      leastFlare: lengthBetween(0, 2500),
+      hemRound: lengthBetween(400, 6000),
+    }),
+  )
+  .map(([options]) => ({ kind: 'wrap', ...options }));
 
 /** Every cut with any of its options. */
 export const anyCut: fc.Arbitrary<Part> = fc.oneof(anyFlared, anyGathered);

@@ -3,7 +3,7 @@ import type { ClothFigureCode, ClothNoticeCode, LayKind, TableEdge } from '../cl
 import type { PresetColour } from '../fields/index.ts';
 import type { NoticeLevel } from '../figure/index.ts';
 import type { FromClothFigureCode, Stage } from '../plan/index.ts';
-import type { RequestErrorCode } from '../request/index.ts';
+import type { ChoiceValue, RequestErrorCode, WishKeys, WishRoom } from '../request/index.ts';
 import type { RibbonFigureCode, RibbonNoticeCode } from '../ribbon/index.ts';
 import type { SeamFigureCode, StitchClass } from '../seams/index.ts';
 import type { Caution, SentenceCode, SewingFigureCode, Station, StepId } from '../sewing/index.ts';
@@ -78,6 +78,10 @@ export interface Catalogue {
   readonly errors: Readonly<Record<RequestErrorCode, string>>;
   /** Kinds of values in a document, by the names that JSON Schema has for them. */
   readonly kinds: Readonly<Record<'object' | 'array' | 'string' | 'number' | 'int' | 'boolean', string>>;
+  /** What each field of a cut, a waist or an extra is called, and more of it where its name does not say it all. */
+  readonly wishes: { readonly [Room in WishRoom]: Readonly<Record<WishKeys[Room], string>> };
+  readonly wishHints: { readonly [Room in WishRoom]?: Readonly<Partial<Record<WishKeys[Room], string>>> };
+  readonly choices: Readonly<Record<ChoiceValue, string>>;
   readonly papers: PaperWords;
   readonly command: CommandWords;
   readonly table: TableWords;

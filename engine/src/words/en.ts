@@ -199,6 +199,7 @@ export const en: Catalogue = {
       'radius of the waist curve',
       '{top} waist mark × {length} length ÷ ({hem} hem mark − {top} waist mark)',
     ],
+    'skirt.curveRadius': 'radius of the curve',
     'skirt.hemRadius': ['radius of the hem curve', '{apex} waist curve + {length} length'],
     'skirt.ordinate': ['measure up from the line', '{radius} − √({radius} × {radius} − {across} × {across})'],
     'skirt.ordinateAt': 'across from the fold',
@@ -213,6 +214,7 @@ export const en: Catalogue = {
       '2 × {casing} casing ÷ ({apex} curve − {casing} casing)',
     ],
     'skirt.easedLimit': 'eases unseen',
+    'skirt.easedByRow': 'eased in by a row of long stitches',
     'skirt.offGrain': 'lean of the side off the grain',
     'skirt.widths': [
       'widths of cloth',
@@ -280,6 +282,125 @@ export const en: Catalogue = {
       '({need} room to walk + {edges} × {seam} seam allowance) ÷ 4',
     ],
     'skirt.walkShorter': ['shorter by', '{level} above the floor − {hemHeight} hem above the floor'],
+    'skirt.gores': 'gores',
+    'skirt.otherGores': 'other gores',
+    'skirt.frontGore': 'front gore for each unit of another',
+    'skirt.goreUnits': ['gores, the front one counted by its width', '{front} front gore + {others} others'],
+    'skirt.goreHalf': [
+      'half a gore, centre to raw side',
+      '{round} round ÷ {units} gores ÷ 2 + {seam} seam allowance',
+    ],
+    'skirt.frontGoreHalf': [
+      'half the front gore, centre to raw side',
+      '{round} round × {front} ÷ {units} gores ÷ 2 + {seam} seam allowance',
+    ],
+    'skirt.goreOnStraight': [
+      'half a gore at the hip line, centre to raw side',
+      '{top} at the top + ({hem} at the hem − {top}) × {level} ÷ {length} length',
+    ],
+    'skirt.frontHemAsked': 'hem of the front gore, as you asked',
+    'skirt.frontHemHeld': 'hem of the front gore, as far as there is room',
+    'skirt.frontHemHalf': [
+      'half the front gore at the hem, centre to raw side',
+      '{hem} hem ÷ 2 + {seam} seam allowance',
+    ],
+    'skirt.otherHemHalf': [
+      'half each other gore at the hem, centre to raw side',
+      '({round} round − {hem} front gore) ÷ {others} others ÷ 2 + {seam} seam allowance',
+    ],
+    'skirt.goresQuarter': [
+      'a quarter of the round, raw sides of all gores',
+      '2 × ({front} half the front gore + {others} × {other} half each other) ÷ {layers}',
+    ],
+    'skirt.goresRound': [
+      'round of the gores, seam to seam',
+      '{layers} × {quarter} − {edges} × {seam} seam allowance',
+    ],
+    'skirt.goresTop': ['round the top', 'larger of {full} (fullness), {round} (to go on)'],
+    'skirt.fittedTop': ['round the top, seam to seam, as the waist asks', '{round}'],
+    'skirt.fittedTopWider': 'round the top, wider than the waist for the hips',
+    'skirt.hipMore': 'ease to move in',
+    'skirt.hipWanted': ['round at the hip line', '{needed} to go over the hips + {more} ease'],
+    'skirt.hipLevel': 'hip line below the top of the panels',
+    'skirt.belowHip': ['below the hip line', '{length} length − {level}'],
+    'skirt.hemRoundMost': 'widest that the panels flare',
+    'skirt.roundAndFlare': ['round above + flare', '{round} round + {flare} flare'],
+    'skirt.hemRoundAsked': 'round the hem, as you asked',
+    'skirt.hemWanted': [
+      'round the hem',
+      'largest of {floor} (makers’ least), {flare} (flare), {step} (room to walk)',
+    ],
+    'skirt.hemWantedFloor': ['round the hem', 'larger of {floor} (makers’ least), {flare} (flare)'],
+    'skirt.hemWantedStep': ['round the hem', 'larger of {flare} (flare), {step} (room to walk)'],
+    'skirt.hemWantedFlare': ['round the hem', '{flare} (flare)'],
+    'skirt.goreSewnHalf': 'half the panel, centre to seam',
+    'skirt.goreApex': [
+      'radius of the hip curve, drawn on to the waist',
+      '{hip} half at the hips × {below} below them ÷ ({hem} half the hem − {hip}) − {level}',
+    ],
+    'skirt.goreWaistAcross': 'half the waist of a gore, straight across',
+    'skirt.goreWaistUp': 'its side above its middle',
+    'skirt.goreWaistCurve': ['radius of the waist curve', '({across} × {across} + {up} × {up}) ÷ (2 × {up})'],
+    'skirt.facing': 'facing of the free edges',
+    'skirt.facingUnder': 'turned under',
+    'skirt.facingDepth': ['cloth beyond a free edge', '{facing} facing + {under} turned under'],
+    'skirt.freeEdge': 'finished free edge',
+    'skirt.facingLine': ['one faced edge', '{sewn} + {casing} above + {hem} hem'],
+    'skirt.overlapAsked': 'overlap at the waist, as you asked',
+    'skirt.overlapShare': 'share of the round',
+    'skirt.overlapOfWaist': ['overlap at the waist', '{round} round × {share}'],
+    'skirt.overlapLeast': 'makers’ least overlap',
+    'skirt.overlapMost': ['overlap once round', '{round}'],
+    'skirt.overlap': ['overlap at the waist', '{flat} spread flat − {round} round'],
+    'skirt.wrapTop': ['round the top, spread flat', '{round} round + {overlap} overlap'],
+    'skirt.wrapTopWider': 'round the top, spread flat, widened to cover the hips',
+    'skirt.wrapHips': ['at the hip line, spread flat', '{hips} round + {overlap} overlap ÷ 2'],
+    'skirt.wrapOverHips': [
+      'hem that covers the hips',
+      '{flat} top + ({hips} at the hips − {flat}) × {length} length ÷ {level} to the hips',
+    ],
+    'skirt.wrapAbove': ['least that the hem can be', 'larger of {flat} (top), {over} (to cover the hips)'],
+    'skirt.wrapFloor': [
+      'makers’ least round with its overlap',
+      '{floor} × {flat} spread flat ÷ {round} round',
+    ],
+    'skirt.wrapFlare': 'hem for each unit of the top',
+    'skirt.wrapFlareTimes': ['hem by the top', '{flat} top × {times}'],
+    'skirt.wrapFlared': [
+      'hem for flare',
+      'largest of {times} (by the top), {plus} (top + flare), {over} (to cover the hips)',
+    ],
+    'skirt.wrapClosedAtHem': [
+      'round the hem without its overlap',
+      '{hem} hem × {round} round ÷ {flat} spread flat',
+    ],
+    'skirt.wrapBackHalf': ['half the back, centre to raw side', '{round} round ÷ 4 + {seam} seam allowance'],
+    'skirt.wrapFrontHalf': [
+      'half a front, middle to raw side',
+      '({flat} spread flat ÷ 2 − {round} round ÷ 4 + {seam} seam allowance + {facing} facing) ÷ 2',
+    ],
+    'skirt.wrapQuarter': [
+      'a quarter of all the cloth round, raw sides',
+      '{back} half the back ÷ 2 + {front} half a front',
+    ],
+    'skirt.wrapRound': [
+      'round, spread flat, free edge to free edge',
+      '{layers} × {quarter} − 4 × {seam} seam allowance − 2 × {facing} facing',
+    ],
+    'skirt.overlapAtHem': ['overlap at the hem', '{overlap} × {hem} hem ÷ {flat} top'],
+    'skirt.opensBy': ['opened by a step', '{need} room to walk − {hem} hem + {overlap} overlap'],
+    'skirt.overlapMore': [
+      'overlap that would do',
+      '{need} room to walk × {flat} top ÷ {hem} hem − {round} round',
+    ],
+    'skirt.wrapWider': ['hem that would do', '{need} room to walk'],
+    'skirt.tieWidth': 'tie, finished width',
+    'skirt.tieCut': ['tie, width to cut', '2 × ({width} + {seam} seam allowance)'],
+    'skirt.tieBow': 'for the bow',
+    'skirt.tieAsked': 'one tie, as you asked',
+    'skirt.tieLength': ['one tie, finished', '{waist} waist + {bow} to bow'],
+    'skirt.tieLine': ['sewing one tie', '{long} + {width} at its end'],
+    'skirt.tieJoin': ['joining a tie', '{cut}'],
     'skirt.walkSlit': 'slit up to',
     'skirt.pocketCount': 'pockets',
     'skirt.hand': 'round the knuckles',
@@ -503,6 +624,10 @@ export const en: Catalogue = {
       '{length} panel − {dips} where the waist dips − {depth} − {clearance} kept clear',
     ],
     'ribbon.dip': 'dip of the waist',
+    'ribbon.noTop': 'most that clears the waist: there is no room',
+    'ribbon.openingFrom': 'lower end of the opening',
+    'ribbon.openingTo': 'upper end of the opening',
+    'ribbon.slitTo': 'end of the slit',
     'ribbon.growthTucks': 'taken by the tucks',
     'ribbon.waistStitching': 'stitching of the waist',
     'ribbon.across': 'panel along the row',
@@ -635,6 +760,31 @@ export const en: Catalogue = {
     'sewing.hangHours': 'hours to hang',
     'sewing.threadChanges': 'times to thread the needle',
     'sewing.turnUnder': 'turned under',
+    'sewing.pieceWidth': 'width of the strip',
+    'sewing.pieceTop': 'width at the top line, raw side to raw side',
+    'sewing.pieceHem': 'width at the hem line, raw side to raw side',
+    'sewing.pieceHip': 'width at the hip line, raw side to raw side',
+    'sewing.pieceHipLine': 'hip line below the top line',
+    'sewing.pieceLength': 'length to cut',
+    'sewing.pieceDip': 'curve, lower in the middle by',
+    'sewing.topRadius': 'radius of the top line',
+    'sewing.hemRadius': ['radius of the hem line', '{radius} at the top + {length} long'],
+    'sewing.rawTopRadius': ['radius of the cut at the top', '{radius} of the top line − {top} above it'],
+    'sewing.rawHemRadius': [
+      'radius of the cut at the hem',
+      '{hemRadius} of the hem line + {beyond} beyond it',
+    ],
+    'sewing.chord': 'straight from side to side at the hem',
+    'sewing.lowered': 'top lowered by',
+    'sewing.riseRoom': 'room for the raised top',
+    'sewing.openingBelow': [
+      'opening below the top line',
+      '{depth} from the top of the waist − {above} of waist',
+    ],
+    'sewing.tierSeam': 'seam allowance of the tier',
+    'sewing.eyeletDown': 'hole below the fold of the casing',
+    'sewing.eyeletAside': 'hole beside the centre',
+    'sewing.tuckLines': ['between the two lines of a tuck', '2 × {depth} deep'],
     'have.longest': 'longest from this cloth',
     'have.fullness': 'fullest from this cloth',
     'have.count': 'skirts from this cloth',
@@ -678,14 +828,25 @@ export const en: Catalogue = {
       'Growth was left out: {why, select, notMeasured {it takes a height that was measured} age {the growth reference knows the ages from 2 to 20 years} other {the height is far from what is usual at {age, plural, one {# month} other {# months}}}}. Check the height and the age in months. If both are right, leave room for growing by your own judgement.',
     'skirt.doesNotGoOn':
       'It does not go on: {opening} round the top, and {needed} is needed to pull it over the hips. Choose more fullness.',
+    'skirt.hemRoundWidened':
+      'The hem you asked for ({asked} round) is narrower than the skirt above it asks ({above}). It is made that wide.',
+    'skirt.hemRoundCapped':
+      'These panels don’t flare to a hem of {asked}: they would lie down like a circle. {most} is drawn; for more, choose more gores or a circle skirt.',
+    'skirt.hemRoundBelowFloor':
+      'The hem ({asked} round) is narrower than the {floor} that makers sew for an adult.',
+    'skirt.frontHemHeld':
+      'A hem of {asked} on the front gore leaves the others no room, or narrows it. It is made {held}.',
+    'skirt.overlapHeld': 'An overlap of {asked} goes more than once round. It is made {held}.',
+    'skirt.overlapOpens':
+      'In a full step the hem opens by {opens}, and only {overlap} of it lies over one another there: the wrap parts. Make the overlap at the waist {more}, or the hem {wider} spread flat.',
     'skirt.hemBelowStride':
-      'The hem ({hem} round) can’t be walked in: a step takes {needed}. Mark the hem at {wider}, or make the skirt {shorter} shorter, or leave a slit of {slit}.',
+      'The hem ({hem} round) can’t be walked in: a step takes {needed}. {by, select, mark {Mark the hem at {wider}} other {Make it {wider} round}}, or make the skirt {shorter} shorter, or leave a slit of {slit}.',
     'skirt.hemBelowStrideWiden':
-      'The hem ({hem} round) can’t be walked in: a step takes {needed}. Mark the hem at {wider}.',
+      'The hem ({hem} round) can’t be walked in: a step takes {needed}. {by, select, mark {Mark the hem at {wider}} other {Make it {wider} round}}.',
     'skirt.hemNarrowWiden':
-      'The hem ({hem} round) is narrow for stairs and sitting: {needed} is comfortable. Mark the hem at {wider}.',
+      'The hem ({hem} round) is narrow for stairs and sitting: {needed} is comfortable. {by, select, mark {Mark the hem at {wider}} other {Make it {wider} round}}.',
     'skirt.hemNarrowForEveryday':
-      'The hem ({hem} round) is narrow for stairs and sitting: {needed} is comfortable. Mark the hem at {wider}, or make the skirt {shorter} shorter, or leave a slit of {slit}.',
+      'The hem ({hem} round) is narrow for stairs and sitting: {needed} is comfortable. {by, select, mark {Mark the hem at {wider}} other {Make it {wider} round}}, or make the skirt {shorter} shorter, or leave a slit of {slit}.',
     'skirt.hemBelowFloor':
       'The hem mark ({asked}) is narrower than the {floor} that makers mark for an adult.',
     'skirt.hemNotLevel':
@@ -693,7 +854,7 @@ export const en: Catalogue = {
     'skirt.curvedHem':
       'A straight hem would dip {sideExcess} at the sides, so waist and hem are curved. Chalk the curves with “measure up from the line”. They take {extraDepth} more cloth.',
     'skirt.hemRipples':
-      'The curved hem is {share} too wide where it lands, more than the {limit} that eases unseen. Make the hem narrower, ease it with a gathering thread, or face it.',
+      'The curved hem is {share} too wide where it lands, more than the {limit} that a row of long stitches eases in. Make the hem narrower, or face it.',
     'skirt.casingTight':
       'The curved casing is {share} too short where it lands, more than the {limit} that stretches unseen. Snip its raw edge every 1 to 2 in (2 to 5 cm), or use a separate strip or a facing cut to the same curve instead of the turned {casing}.',
     'skirt.hemWidened':
@@ -754,7 +915,7 @@ export const en: Catalogue = {
     'skirt.slitNoSeam':
       'There is no seam {where, select, left {at the left side} right {at the right side} other {behind}} to leave open, so no slit is made there. Choose another place for it, or another cut.',
     'skirt.slitTooLow':
-      'The hem ({hem} round) is narrow, {needed} is needed, and a slit of {height} does not help enough. Make it {slit}, or mark the hem at {wider}.',
+      'The hem ({hem} round) is narrow, {needed} is needed, and a slit of {height} does not help enough. Make it {slit}, or {by, select, mark {mark the hem at {wider}} other {make the hem {wider} round}}.',
     'skirt.slitHeld': 'A slit of {wish} would run into the waist. It ends at {most}.',
     'skirt.slitAcrossTiers':
       'The slit of {height} is longer than the lowest tier ({tier}) and meets its gathered seam. Make it shorter, or make the lowest tier longer.',
@@ -780,6 +941,10 @@ export const en: Catalogue = {
       '{left, plural, one {# band of rows runs} other {# bands of rows run}} into the casing, could not be placed: no list and no time counts them. Rows must end {top} above the hem: choose fewer rows, narrower ribbon or smaller gaps.',
     'ribbon.rowOnHemStitching':
       'The lowest row ({row} from the hem) covers the hem stitching. {least} clears it; or sew the hem first and let the ribbon hide its stitches.',
+    'ribbon.rowAcrossPocket':
+      '{rows, plural, one {Row {row} crosses} other {Row {row} and others cross}} the pocket opening ({from} to {to} from the hem) and would sew it shut. Put the rows lower, or the pocket higher.',
+    'ribbon.rowAcrossSlit':
+      '{rows, plural, one {One row ends} other {{rows} rows end}} at the slit, which reaches {to} from the hem: turn the ribbon’s ends under there, over the facing’s stitching.',
     'ribbon.rowAcrossTierSeam':
       '{rows, plural, one {Row {row} runs} other {Row {row} and others run}} into the seam of two tiers ({seam} from the hem), where half of it would lie on gathers. Put its lower edge at {centred} so that it covers the seam, or move it clear.',
     'ribbon.easeWithSteam':
@@ -824,6 +989,8 @@ export const en: Catalogue = {
     gathered: 'gathered skirt',
     circle: 'circle skirt',
     tiered: 'tiered skirt',
+    gored: 'gored skirt',
+    wrap: 'wrap skirt',
   },
   weights: { light: 'light', medium: 'medium', heavy: 'heavy' },
   panels: {
@@ -904,6 +1071,9 @@ export const en: Catalogue = {
       'A ring of cloth, or a part of one, that falls in folds with no gathers. Arcs to swing with a string and a hem that must hang before it is turned; wide cloth, and much of it between the curves is left over.',
     tiered:
       'Rounds of straight strips, each gathered onto the one above. Every strip is a rectangle, but there are many seams and long gathers; narrow cloth will do, and the lowest tier takes the most.',
+    gored:
+      'Four to ten panels, narrow at the waist and wide at the hem, smooth over the hips. Curves to chalk and long seams to match; they nest head to tail, so little cloth is wasted.',
+    wrap: 'A back and two fronts that lie over one another and tie; no zip, and it fits as the waist changes. Two seams and two faced edges; cloth for the overlap comes on top.',
   },
   lays: {
     'double fold': 'double fold',
@@ -978,6 +1148,26 @@ export const en: Catalogue = {
     threadElastic: 'Thread the elastic and try it on',
     closeElastic: 'Close the elastic and the casing',
     finish: 'Finish',
+    firstJoins: 'Sew the seams that rows go over',
+    pockets: 'Sew on the pocket bags',
+    darts: 'Sew the darts',
+    panelSeams: 'Sew the panels together',
+    joinStrips: 'Join the strips of each tier',
+    gather: 'Sew the gathering rows',
+    sewTiers: 'Hang tier from tier',
+    seamRows: 'Sew the ribbon over the tier seams',
+    faceEdges: 'Turn in the free edges',
+    slits: 'Face the slits',
+    opening: 'Make the opening',
+    tucks: 'Sew the growth tucks',
+    lining: 'Make the lining',
+    casingStrip: 'Sew on the casing strip',
+    ties: 'Make the ties',
+    bandPrepare: 'Prepare the waistband',
+    band: 'Sew on the band',
+    cordEyelets: 'Make the holes for the cord',
+    threadCord: 'Thread the cord and try it on',
+    fasten: 'Sew on what closes it',
   },
   sentences: {
     'measure.string': 'Tie a string where the elastic will sit, and measure from it.',
@@ -1136,6 +1326,301 @@ export const en: Catalogue = {
     'finish.ends': 'Trim the threads and pull every pin; count them.',
     'finish.press': 'Press the skirt; satin cool and under a cloth.',
     'finish.note': 'Measure the finished waist, length and hem and write them down for the next one.',
+    'measure.stringWaist': 'Tie a string where the top of the skirt will sit, and measure from it.',
+    'measure.seated':
+      'Take the lengths sitting as the skirt will be worn: from the string along the thigh and over the knee, down to the hem.',
+    'measure.expecting':
+      'Measure the waist where it will sit, under the belly or over it, and once more shortly before you cut.',
+    'prewash.others': 'Wash lining cloth and stretch knit too, each as its label says.',
+    'fold.lengthwisePieces':
+      'Take {cloth} of cloth. Fold it lengthwise, selvage to selvage, right sides together. Pieces are cut through both layers; those that the cutting layout shows against the fold are cut with their centre on it.',
+    'mark.top':
+      'Chalk a line {casingLine} below the top edge: the waist is sewn on there. On it, dot {waistQuarter} from the centre, and run the side straight up from the dot.',
+    'mark.curveTop':
+      'Chalk a line {casingLine} below the top edge, square to the fold. The seam of the waist crosses the fold there and rises to the side: dot {across} from the centre, {up} above the line.',
+    'mark.curveCutSewn':
+      'The upper curve is where the waist is SEWN on, the lower one where the hem FOLDS. Cut beyond them: {casing} above the upper curve and {beyond} below the hem curve, measured square to the curve all along.',
+    'mark.riseRoom':
+      'The top edge is not level on this body. First chalk a line {room} below the edge of the cloth where the top comes: it is the “top edge” of the measures here, and what is raised goes above it.',
+    'mark.raised':
+      'Raise the top edge, and all its lines with it, {by} {place, select, front {at the centre front} back {at the centre back} left {at the left side} other {at the right side}}.',
+    'mark.lowered':
+      'Lower the top edge, and all its lines with it, {by} {place, select, front {at the centre front} back {at the centre back} left {at the left side} other {at the right side}}.',
+    'mark.riseJoin':
+      'Join these places in a smooth curve, panel beside panel, square to the centre front and back; where nothing is said the edge stays as it was. What is unlike is made at the top: the hem stays level. Mark front and back, left and right.',
+    'mark.riseTopTier': 'Only the top tier is shaped so.',
+    'mark.piece':
+      'Chalk {pieces, plural, one {one piece} other {# pieces}} ({piece}): {top} wide at the top line, {hem} wide at the hem line, {length} long along the centre from raw edge to raw edge.',
+    'mark.pieceHip':
+      'At the hip line, {down} below the top line, the same piece ({piece}) is {hip} wide: join top, hip and hem at the sides.',
+    'mark.pieceCurve':
+      'Top and hem of this piece ({piece}) are gentle curves, lowest in the middle: there the top line lies {top} and the hem line {hem} below the straight line between its two ends.',
+    'mark.pieceLines':
+      'On every piece the top line, where the casing folds, lies {top} below the raw top edge, and the hem line, where the hem folds, {length} below it. Seam allowances are in the widths.',
+    'mark.pieceLinesSewn':
+      'On every piece the top line, where the waist is sewn on, lies {top} below the raw top edge, and the hem line, where the hem folds, {length} below it. Seam allowances are in the widths.',
+    'mark.tier':
+      'Tier {tier}, counted from the top: {strips, plural, one {one strip} other {# strips}}, each {width} wide across the cloth and {length} from raw edge to raw edge.',
+    'mark.notches':
+      'Chalk every notch from the drawing: one line on a front, two on a back. Where pieces meet, like notches meet.',
+    'mark.swingPoint':
+      'For {pieces, plural, one {the one piece} other {each of the # pieces}} ({piece}) dot its middle on the cloth where the cutting layout has it: all its arcs are swung from this dot.',
+    'mark.swingString':
+      'Hold the end of a tape that does not stretch on the dot, chalk at the number, and swing it taut: a dot every hand’s width, then join them.',
+    'mark.swingTop': 'The top: cut at {rawTop} from the dot; the casing folds at {radius}.',
+    'mark.swingTopSewn': 'The top: cut at {rawTop} from the dot; the waist is sewn on at {radius}.',
+    'mark.swingHem':
+      'The hem: cut at {rawHem} from the dot; the hem folds at {hemRadius} and its depth is {hem}.',
+    'mark.swingHalf': 'Both sides lie on one straight line through the dot.',
+    'mark.swingSlit':
+      'Cut it open along one straight line from hem to top, with the grain: this is its seam, at the back.',
+    'mark.swingSquare': 'The two sides are square to one another at the dot.',
+    'mark.swingSides':
+      'The two ends of the hem’s cutting line lie {chord} apart, measured straight across; join each to the dot: the sides.',
+    'cut.label':
+      'Write on tape on the wrong side of each piece what it is, its number and where its top is, as it comes off the table.',
+    'cut.more':
+      'What has no room beside the panels is cut from the rest, in a single layer, as the cutting layout shows.',
+    'cut.part':
+      '{cloth, select, lining {From the lining cloth cut} knit {From the stretch knit, its stretch along the length, cut} other {From the same cloth cut}} {pieces, plural, one {one piece} other {# pieces}} ({part}), {width} wide and {length} long.',
+    'cut.shapedPart':
+      '{cloth, select, lining {From the lining cloth cut} other {From the same cloth cut}} one piece ({part}) with its centre on a fold: {top} from the fold at the top, {hem} from the fold at the hem, {length} long.',
+    'cut.shapedCurve':
+      'Its top edge rises {top} from the fold to the side, its hem edge {hem}, in smooth curves.',
+    'trim.checkRisen':
+      'Raw edge to raw edge each panel now measures {length} along its centre, and what the top was raised or lowered there.',
+    'trim.strips':
+      'Lay a set square at the ends of every strip: corners square, all strips of one tier of one length.',
+    'hem.once':
+      'Finish the raw edge with a zigzag or the overlocker, then turn the hem up once, {depth}, on its line; press and pin it.',
+    'hem.turnAt':
+      'Turn the raw edge under {turnUnder}, then the hem up {depth}, on its line; press it, and pin it from seam to seam.',
+    'hem.stitchAcross':
+      'Stitch it from one faced edge to the other, close to the inner fold ({round} in all).',
+    'finish.letDown':
+      'Write down for later: {tucks, plural, one {the tuck holds} other {the # tucks hold}} {letsDown} of length. When the skirt gets short, pull the long stitches out{tucks, plural, one {} other { of one tuck after the other}} and press the crease away with steam.',
+    'finish.letDownHem':
+      'Write down for later: the deep hem holds {letsDown} of length. When the skirt gets short, let it down and press the crease away with steam.',
+    'finish.expecting':
+      'Try it on again as the belly grows: the hem rises in front. The waist may want letting out.',
+    'pockets.mark':
+      'At each pocket chalk its opening on both side edges: it begins {below} below {top, select, fold {the casing’s fold line} other {the line where the waist is sewn on}} and is {opening} long.',
+    'pockets.lay':
+      'Right sides together, pin each of the {pieces, plural, one {# bag piece} other {# bag pieces}} to its side edge, straight edge on edge, top end {headroom} above the opening, bag lying on the panel.',
+    'pockets.sew':
+      'Sew it along the straight edge, a hair less than {seam} from the edge, so that the seam rolls inside; finish the edges together.',
+    'pockets.press':
+      'Press the bag outwards, away from the panel, and stitch it to the allowance close to the seam.',
+    'slits.face':
+      'Right sides together, sew a facing strip along each open edge {where, select, both {at both sides} left {at the left side} right {at the right side} other {at the centre back}}, on the line of the seam: from the end of the slit, {height} above the hem line, down past the hem line.',
+    'slits.rows':
+      'The ribbons’ ends at the slit are caught under the facing; a row that runs across it is cut there first.',
+    'slits.turn':
+      'Turn the strip to the inside along the seam and press it; turn its free edge under and stitch it down, {facing} from the edge.',
+    'slits.tack':
+      'At the top of the slit sew back and forth across both facings, so that the seam can’t tear on.',
+    'tucks.chalk':
+      'For the {tucks, plural, one {tuck} other {first tuck}} chalk two lines all round: one {below} below {top, select, fold {the casing’s fold line} other {the line where the waist is sewn on}}, the other {lines} below that one.',
+    'tucks.next':
+      'For {tucks, plural, one {# tuck} other {# tucks}} in all, leave {space} between the lower line of one and the upper line of the next.',
+    'tucks.sew':
+      'Fold {tucks, plural, one {it} other {each}} wrong sides together so that its two lines meet, pin, and stitch on them all round: {depth} deep. The long stitches come out again easily.',
+    'tucks.press': 'Press the tucks down towards the hem.',
+    'lining.sew':
+      'Sew the lining’s {seams, plural, one {seam} other {# seams}}, right sides together, finish the edges and press.',
+    'lining.open':
+      'Leave its seam open at the top as far as the skirt’s opening goes, and turn its edges there to the wrong side.',
+    'lining.hem': 'Turn up its hem, {hem}, and stitch it.',
+    'lining.inside': 'Slip the lining into the skirt, wrong sides together, seam to seam, centre to centre.',
+    'lining.baste': 'Baste its top edge to the skirt all round, {starts} below the casing’s fold line.',
+    'lining.basteEdge': 'Baste its top edge to the skirt’s top edge all round.',
+    'lining.pleat':
+      'Where it is wider than what it is sewn to, pin it at the quarters and lay the rest in small even folds.',
+    'lining.hang':
+      'The lining is narrower than the ungathered top. Turn its top edge in, and sew it by hand to the casing’s allowance at the seams, the centre front and the centre back only, so that the skirt still opens wide enough to pull on.',
+    'lining.hangSeam':
+      'The lining is narrower than the ungathered top. Turn its top edge in, and sew it by hand to the top seam allowance at the seams, the centre front and the centre back only, so that the skirt still opens wide enough to pull on.',
+    'chalkRows.fromTier':
+      'On a tier that is not the lowest, measure from that tier’s own lower raw edge: its seam allowance is in the numbers.',
+    'cutRibbon.edge':
+      'Cut {rows, plural, one {one length} other {one length for each of # rows}} by the cutting list; each goes from one free edge to the other.',
+    'applique.stitchFlat': 'Stitch round its edge while it still lies flat.',
+    'seamRows.chalk':
+      'Chalk a line {below} below the tier seam, all round: the LOWER edge of the ribbon that covers it{rows, plural, one {} other {, at each of the # seams}}.',
+    'seamRows.each':
+      'Row {row}: chalk its line {below} below its tier seam, all round: the LOWER edge of the ribbon.',
+    'seamRows.lay': 'Lay the ribbon over the seam, its lower edge on the line.',
+    'seamRows.lap':
+      'The tube is closed by now: begin at a join behind, leave {overhang} free, and at the end turn the ribbon under and lap it over its beginning.',
+    'seamRows.meet':
+      'The joins are closed by now: turn both ends of each strip under so that strips meet at the joins.',
+    'seamRows.stitch':
+      'Stitch both edges in the same direction, the lower one first, the seam allowance lying up under the ribbon.',
+    'firstJoins.round':
+      'Sew {seams, plural, one {one seam} other {# seams}} with a {seam} seam allowance and leave the last one open: rows go round in one length.',
+    'firstJoins.across':
+      'Sew {seams, plural, one {the seam} other {the # seams}} with a {seam} seam allowance: rows go in one length from one free edge to the other.',
+    'firstJoins.strips':
+      'Join the strips of each tier end to end, {seams, plural, one {one seam} other {# seams}} in all with a {seam} seam allowance, and leave one join of every tier open: rows go on while it lies flat.',
+    'firstJoins.finish':
+      'Finish each edge by itself and press these seams open now: the ribbons will be sewn over them.',
+    'firstJoins.finishAside':
+      'Keep the edges from fraying and press these seams to one side now: the ribbons will be sewn over them.',
+    'panelSeams.order':
+      'Lay the pieces side by side in their order round the body, right side up, and sew neighbour to neighbour.',
+    'panelSeams.match':
+      'Right sides together, match and pin every row at the seams first, then notches, top and hem.',
+    'panelSeams.sew':
+      'Sew {seams, plural, one {the seam} other {the # seams}} from hem to top with a {seam} seam allowance, back and forth at both ends.',
+    'joinStrips.match': 'Right sides together, match and pin every row at the joins first.',
+    'joinStrips.sew':
+      'Right sides together, sew the ends of the strips into one ring for each tier: {seams, plural, one {# seam} other {# seams}} with a {seam} seam allowance.',
+    'seams.pocket':
+      'At {bags, plural, one {the pocket} other {each of the # pockets}} sew up to the lower end of the opening, turn, sew round the bag to its upper end, and go on up the seam: bag and seam are one line.',
+    'seams.slit':
+      'Leave the seam open for the slit {where, select, both {at both sides} left {at the left side} right {at the right side} other {at the centre back}}: begin it {height} above the hem line instead of at the hem, back and forth there.',
+    'seams.opening':
+      'One seam ends {below} below the line where the waist is sewn on, back and forth there: at the centre back where there is a seam, else at a side without a pocket. The skirt opens there.',
+    'finishEdges.overlockApart': 'Overlock (serge) each seam edge by itself, cutting nothing off.',
+    'finishEdges.zigzagApart': 'Zigzag along each seam edge by itself, the right swing just off the edge.',
+    'finishEdges.pressOpen': 'Press the seams open.',
+    'finishEdges.pressAside': 'Press all the seams to the same side.',
+    'gather.quarters':
+      'Mark the quarters on both edges that will meet: centre front, both sides, centre back.',
+    'gather.tiers':
+      'Along the top of {tiers, plural, one {the tier below} other {each of the # tiers below}} the first, sew two rows of long stitches inside the seam allowance.',
+    'gather.top': 'Along the skirt’s top edge, sew two rows of long stitches inside the seam allowance.',
+    'gather.topFront':
+      'Along the top edge of the front, from side to side, sew two rows of long stitches inside the seam allowance.',
+    'gather.tails':
+      'Begin and end at every quarter, no back stitch, and leave long tails: threads of a whole round break.',
+    'sewTiers.order':
+      'Begin at the top: {seams, plural, one {hang the lower tier from the upper} other {hang each tier from the one above, # seams in all}}.',
+    'sewTiers.pin': 'Right sides together, pin quarter to quarter.',
+    'sewTiers.draw':
+      'Draw up the bobbin threads of each quarter until it is as long as the edge above, spread the gathers evenly and pin them.',
+    'sewTiers.ease': 'The edges are nearly alike: ease the fuller one in between the pins.',
+    'sewTiers.sew':
+      'Sew with the gathers on top and a {seam} seam allowance; pull out the long stitches that show.',
+    'sewTiers.finish': 'Zigzag the two edges together.',
+    'sewTiers.overlock': 'Overlock (serge) the two edges together, cutting nothing off.',
+    'sewTiers.press': 'Press the seam up, the iron’s tip into the gathers and not over them.',
+    'faceEdges.rows':
+      'The ribbons’ ends turn to the inside with the free edge: trim them even with it first.',
+    'faceEdges.turn':
+      'Turn the raw edge under, then each free edge to the inside on its line, {facing} deep; press and pin it.',
+    'faceEdges.stitch': 'Stitch it close to the inner fold, from the top edge to the hem edge.',
+    'casing.stitchSeam':
+      'Stitch it all round close to the lower fold, and leave {opening} open at a seam for the elastic.',
+    'casing.stitchClosed':
+      'Stitch it all round close to the lower fold, and leave nothing open: the cord comes out by its holes.',
+    'casing.lining': 'The lining’s top edge lies under the casing and is caught in this stitching.',
+    'threadElastic.back':
+      'Draw it through the back half of the band alone with a safety pin, and pin its ends in the band’s side seams.',
+    'closeElastic.evenQuarters':
+      'Spread the gathers evenly along the pinned elastic, a quarter of the skirt to each quarter of the elastic, before it is closed.',
+    'closeElastic.evenBack': 'Spread the gathers of the back evenly along the elastic.',
+    'closeElastic.sides':
+      'Stitch down through band and elastic in both side seams, back and forth, so that the ends are held.',
+    'closeElastic.gaps': 'Close the gaps at the inside of the band.',
+    'casingStrip.join':
+      'Right sides together, join the casing strip into a ring ({joins, plural, one {# seam} other {# seams}}) and press it open.',
+    'casingStrip.pin':
+      'Mark the quarters of ring and skirt, and pin them right sides together, a join at the centre back or a seam.',
+    'casingStrip.sew':
+      'Sew it to the top edge all round with a {seam} seam allowance and press the seam up into the strip.',
+    'casingStrip.fold':
+      'Turn its raw edge under and fold it to the inside, {height} high, the fold just covering the seam; press and pin it.',
+    'casingStrip.stitch':
+      'From the right side, stitch in the groove of the seam all round, and leave {opening} open for the elastic.',
+    'ties.make':
+      'Make {ties, plural, one {# tie} other {# ties}}: join pieces where the layout has more than one for a tie, fold it lengthwise, right sides together, sew the long edge and one end, trim the corners, turn and press.',
+    'ties.corner': 'Sew the raw end of one to each top corner of the skirt when the top edge is made.',
+    'bandPrepare.join':
+      'Join the pieces of the band end to end ({joins, plural, one {# seam} other {# seams}}) and press the seams open.',
+    'bandPrepare.stiffen': 'Iron interfacing to the wrong side of the band: press and lift, do not slide.',
+    'bandPrepare.stiffenFront':
+      'Iron interfacing to the wrong side of the front of the band alone: press and lift, do not slide.',
+    'bandPrepare.ring':
+      'Right sides together, join the front of the band to its back at both sides, into a ring; in the inner half of each side seam leave a gap as wide as the elastic.',
+    'bandPrepare.press':
+      'Fold the band lengthwise, wrong sides together, and press the fold; press the seam allowance of one long edge under.',
+    'bandPrepare.mark': 'Mark its centre and its quarters.',
+    'band.draw':
+      'Draw up the long stitches until the top edge is as long as the band between its marks; spread the gathers evenly.',
+    'band.drawFront':
+      'Draw up the long stitches until the front is as long as the front of the band; spread the gathers evenly.',
+    'band.drawStretched':
+      'Draw up the long stitches until the top edge is as long as the band, stretched, can be; spread the gathers evenly.',
+    'band.pin':
+      'Right sides together, pin the band’s unpressed edge to the top, quarter to quarter; the {overlap} that lie over stand free beyond one edge of the opening.',
+    'band.pinWrap':
+      'Right sides together, pin the band’s unpressed edge to the top from one free edge to the other, quarter to quarter.',
+    'band.pinSides':
+      'Right sides together, pin the band’s unpressed edge to the top: side seam to side, centre to centre.',
+    'band.sew': 'Sew with a {seam} seam allowance and press the seam up into the band.',
+    'band.ties':
+      'Lay the raw end of a tie into each end of the band, and leave a gap as wide as a tie in the band at one side: the under tie comes out there.',
+    'band.ends':
+      'Fold each end of the band right sides together, sew it across, trim the corner and turn it.',
+    'band.fold':
+      'Fold the band to the inside, {height} high, the pressed edge just covering the seam, and stitch in the groove of the seam or by hand.',
+    'band.foldBack':
+      'Fold the band to the inside, {height} high, the pressed edge just covering the seam, and stitch in the groove of the seam all round.',
+    'band.ring':
+      'Right sides together, join the ends of the knit band into a ring ({joins, plural, one {# seam} other {# seams}}).',
+    'band.doubled':
+      'Fold it along its middle, wrong sides together, {height} high: both raw edges are sewn as one.',
+    'band.quarters':
+      'Mark the quarters of band and top, and pin them right sides together, quarter to quarter.',
+    'band.stretch':
+      'Sew with the band on top and a {seam} seam allowance, a narrow zigzag, stretching the band from pin to pin until it lies flat on the skirt; never pull the skirt.',
+    'band.tryOn':
+      'Pin the hem up on its line and try it on before you stitch it: it must go on, stay up, and hang {length} long.',
+    'cordEyelets.mark':
+      'Before the casing is turned, mark {holes, plural, one {# hole} other {# holes}} for the cord beside the centre front, {aside} from it and {down} below the casing’s fold line.',
+    'cordEyelets.stiffen': 'Iron a scrap of interfacing behind each hole.',
+    'cordEyelets.sew':
+      'Sew a small buttonhole, or set an eyelet, that a {width} cord slips through; through the outer layer alone.',
+    'threadCord.cut': 'Cut {cut} of {width} cord.',
+    'threadCord.thread': 'Draw it in at one hole and out at the other with a safety pin.',
+    'threadCord.ends':
+      'Even the ends: spread flat, {free} hang free at each. Knot them, or sew them under, so that they can’t slip in.',
+    'threadCord.catch':
+      'Stitch through casing and cord at the centre back, back and forth: the cord can’t be pulled out to one side.',
+    'threadCord.tryOn':
+      'Pin the hem up on its line and try it on: open it must pass the hips, tied it must stay up, and hang {length} long.',
+    'fasten.buttonhole':
+      'Sew {holes, plural, one {the buttonhole} other {# buttonholes}} at the end that lies on top, as long as the button is wide and thick; put a pin across its end before you cut it open.',
+    'fasten.button':
+      'Close the skirt as it will be worn, mark through the hole and sew on {buttons, plural, one {the button} other {# buttons}}.',
+    'darts.mark':
+      'Mark {darts, plural, one {# dart} other {# darts}} at the line where the waist is sewn on, {darts, plural, one {at the centre back} =2 {both in the back, half-way between its centre and the sides} other {half-way between the centres and the sides, front and back alike}}: each {width} wide there and {length} long.',
+    'darts.markFront':
+      'Mark {darts, plural, one {# dart} other {# darts}} in the front, at the line where the waist is sewn on, as many on each side of its centre, evenly apart: each {width} wide there and {length} long.',
+    'darts.sew':
+      'Fold each dart right sides together and sew from the wide end to the point; run off the fold, no back stitch there, and knot the threads.',
+    'darts.press': 'Press the darts towards the centre.',
+    'opening.zipBaste':
+      'Close the open seam with long stitches for {below} below the line where the waist is sewn on, and press its allowances open.',
+    'opening.zipLay':
+      'Lay the zip face down on the allowances, teeth on the seam, its slider below the line where the band will be sewn; pin and baste it.',
+    'opening.zipStitch':
+      'With the zipper foot stitch down one side, across below the stop and up the other; take out the long stitches and try the slider.',
+    'opening.placketOpen':
+      'Snip the allowances at the end of the opening, {below} below the line where the waist is sewn on, so that both edges lie in one line.',
+    'opening.placketBind':
+      'Right sides together, sew the placket strip along both edges in one go; turn its other edge under, fold it over and stitch it down.',
+    'opening.placketFold':
+      'Fold the strip under at the side that lies on top, leave it out at the other, and stitch across its lower end.',
+    'mark.freeEdges':
+      'A front that ends in a free edge is not alike on both sides: its free edge is turned in {facing} deep, and lies on the side that the drawing shows. Left and right are mirror images.',
+    'cut.topsApart':
+      'Panels that are cut together differ at the top: cut all layers along the higher line first, then take them apart and lower the other panel alone.',
+    'opening.widen':
+      'The seam allowance ({seam}) is narrower than a zip’s tape: sew a strip of cotton tape to each raw edge of the opening first, and take it for the allowance.',
+    'fasten.wrap':
+      'Try the skirt on, lap it as it will be worn, and mark where its band ends. Sew a buttonhole into the end of the band that lies on top and a button under it; a second pair at the inside holds the end that lies below.',
   },
   cautions: {
     shears:
@@ -1155,6 +1640,9 @@ export const en: Catalogue = {
     liquid:
       'Sealant and glue: air the room, keep them from flame and hot iron until they are dry, and follow the label.',
     longHem: 'A long hem: hold it up on stairs, and keep clear of open fire.',
+    cord: 'A cord on a child’s clothes can catch on doors, play equipment and wheels. Keep its free ends short, sew it at the centre back, and choose elastic for small children. Follow your local rules.',
+    wheels:
+      'Worn sitting: keep hem, ribbons and ties clear of wheels, brakes and footrests, and try it moving before it is worn.',
   },
   items: {
     cloth: 'Cloth',
@@ -1184,7 +1672,8 @@ export const en: Catalogue = {
     satinNeedle: 'Size 70/10 or 75/11, sharp point: a blunt needle pulls satin.',
     threadColour: 'Hold it against the ribbon or cloth; a shade darker hides better than a shade lighter.',
     liningWashes: 'Smooth, light, and washable as warm as the skirt.',
-    knitStretches: 'Rib or jersey with stretch fibre: it should stretch by half and come back. The width here goes across the cloth, the way it stretches.',
+    knitStretches:
+      'Rib or jersey with stretch fibre: it should stretch by half and come back. The width here goes across the cloth, the way it stretches.',
     interfacingTry: 'Of the cloth’s own weight; iron a scrap on and see that it holds and does not bubble.',
     cordEnds: 'Cotton cord or tape that can be washed; its ends are knotted or turned in.',
     zipShortened: 'This length or the next longer: a zip is shortened at its lower end.',
@@ -1227,6 +1716,122 @@ export const en: Catalogue = {
     tooLong: 'is too long: at most {limit} characters.',
     wrongShape: 'has none of the forms that would be right here. See the schema.',
     newerVersion: 'was written by a newer version. This one reads version {known}.',
+  },
+  wishes: {
+    cut: {
+      fullness: 'Fullness',
+      leastFlare: 'Least flare',
+      hemFloor: 'Makers’ least hem mark',
+      hemAtFold: 'Hem mark of my own',
+      hemline: 'Hem line',
+      levelTolerance: 'Difference at the hem that may stay',
+      widths: 'Widths of cloth',
+      wholeWidths: 'Use whole widths',
+      gores: 'Gores',
+      front: 'Front gore, for each unit of the others',
+      frontHem: 'Hem of the front gore, of my own',
+      hemRound: 'Hem all round, of my own',
+      tiers: 'Tiers',
+      ratios: 'Each tier, for each unit of the one above',
+      shares: 'Heights of the tiers, one against the other',
+      tierSeam: 'Seam allowance between tiers',
+      fraction: 'How much of a circle',
+      pieces: 'Pieces',
+      overlap: 'Overlap at the waist, of my own',
+      facing: 'Turned edge of the fronts',
+      closes: 'Closes with',
+      tieLength: 'Length of each tie, of my own',
+      tieWidth: 'Width of the ties',
+      flare: 'Hem, for each unit of the top',
+      sideSeam: 'Seam allowance at the side',
+      hem: 'Hem',
+      hemTurnUnder: 'Turned under within it',
+      margin: 'To straighten',
+    },
+    waist: {
+      elasticWidth: 'Elastic width',
+      ease: 'Ease',
+      turnUnder: 'Turned under',
+      elasticShare: 'Elastic, per cent of the waist',
+      join: 'Overlap to join the elastic',
+      mostStretch: 'How far it stretches, of its own length',
+      seam: 'Seam allowance',
+      frontShare: 'Flat front, per cent of the waist',
+      takeUp: 'What is too wide is taken up by',
+      dartLength: 'Length of a dart',
+      dartMost: 'Widest dart',
+      cordWidth: 'Cord width',
+      tieEnd: 'Left at each end to tie a bow',
+      leastEnd: 'Least that shows when spread flat',
+      height: 'Finished height',
+      opens: 'Opens with',
+      openingDepth: 'Length of the opening, of my own',
+      overlap: 'Overlap of the band’s ends',
+      bandShare: 'Band, per cent of the waist',
+    },
+    pockets: {
+      count: 'Pockets',
+      side: 'One pocket: on which side',
+      hand: 'Round the knuckles, thumb laid in',
+      below: 'Below the top line',
+      seam: 'Seam allowance at the pocket',
+      cloth: 'Bags cut from',
+    },
+    slits: { where: 'Where', height: 'Height, of my own', facing: 'Depth of its facing' },
+    lining: {
+      shorter: 'Shorter than the skirt by',
+      fullness: 'Fullness of the lining',
+      seam: 'Seam allowance of the lining',
+      hem: 'Hem of the lining',
+    },
+    tucks: {
+      how: 'Kept as',
+      count: 'Number of tucks, of my own',
+      depth: 'Depth of one tuck, of my own',
+      months: 'To fit for so many months',
+      letsDown: 'To be let down, of my own',
+      below: 'First tuck below the top line',
+    },
+    liningCloth: { name: 'Lining cloth', width: 'Its width', selvage: 'Its selvage', price: 'Its price' },
+  },
+  wishHints: {
+    cut: {
+      fullness: 'Cloth round the top for each unit of the widest part.',
+      hemAtFold: 'Left empty it is worked out: wide enough to walk in.',
+      hemRound: 'Left empty it is worked out: wide enough to walk in.',
+      frontHem: 'The other gores share the rest.',
+      ratios: 'One number for each tier below the first, with spaces between: 1.5 1.5',
+      shares: 'One number for each tier, from the top, with spaces between: 1 1 1.2',
+    },
+    pockets: { hand: 'Left empty, a usual hand for that age.' },
+    slits: { height: 'Left empty, as high as a step asks.' },
+    tucks: { months: 'Works where the child’s growth is told in Body.' },
+  },
+  choices: {
+    auto: 'as it comes out',
+    straight: 'straight',
+    level: 'curved, level',
+    '1/4': 'a quarter',
+    '1/3': 'a third',
+    '1/2': 'half',
+    '3/4': 'three quarters',
+    full: 'the whole circle',
+    ties: 'ties',
+    buttons: 'buttons',
+    gathers: 'gathers',
+    darts: 'darts',
+    zip: 'a zip',
+    placket: 'a placket',
+    left: 'left',
+    right: 'right',
+    skirt: 'the skirt’s cloth',
+    lining: 'the lining',
+    sides: 'both sides',
+    'left side': 'left side',
+    'right side': 'right side',
+    back: 'back',
+    tucks: 'tucks',
+    'deep hem': 'a deep hem',
   },
   papers: {
     card: 'Card',
@@ -1383,6 +1988,72 @@ export const en: Catalogue = {
     altWornRows: '{rows, plural, one {# ribbon row} other {# ribbon rows}}, from the hem up: {list}.',
     altWornPlain: 'No ribbon rows.',
     altWornHem: 'Hem above the floor: {above}.',
+    altWornSeen: {
+      seated: 'The wearer sits.',
+      expecting: 'It is worn over a growing belly.',
+      tiers: '{tiers} tiers, each hanging from the one above.',
+      seams: '{seams, plural, one {# seam} other {# seams}} from waist to hem.',
+      wrap: 'It wraps over itself in front: its edge runs from waist to hem at the wearer’s left and is {closes, select, ties {tied in a bow} other {closed with two buttons}}.',
+      waist:
+        'Waist: {build, select, turned {a casing turned from the panels} strip {a casing sewn on, {above} high} band {a band {above} high} other {a band of stretch knit {above} high}}{pulls, select, round {, with elastic} back {, flat in front, with elastic behind} other {}}.',
+      cord: 'A cord is tied in a bow in front.',
+      closure:
+        'It opens with a {kind, select, zip {zip} other {placket}} {place, select, back {behind} other {at the wearer’s left side}}.',
+      darts: '{darts} darts below the band.',
+      pockets: '{count, plural, one {A pocket in a side seam} other {Pockets in the side seams}}.',
+      slits:
+        '{where, select, back {A slit behind} sides {Slits at both sides} other {A slit at one side}}, {height} high.',
+      tucks: '{count, plural, one {# growth tuck} other {# growth tucks}} below the waist.',
+    },
+    piecesHeading: 'The pieces to cut',
+    piecesCaption:
+      'To scale among themselves, right side up. Solid lines are cut, dashed lines stitched, dash-dot lines folded, the dotted line is the centre. Widths go from the centre to the raw edge, of straight pieces right across; the length to cut stands at the left; the arrow is the grain.',
+    piecesCaptionSwung:
+      'To scale, right side up. Hold a string at the dot and swing it: the short radius cuts the waist edge, the long one the hem edge, allowances included. The arrow is the grain.',
+    partsHeading: 'The other pieces',
+    piece: 'Piece',
+    pieceToCut: 'Cut',
+    pieceMeasures: 'Measures to cut',
+    pieceCut: 'cut {count}',
+    pieceCutMirrored: 'cut {count}, {mirrored} of them mirrored',
+    clothOf: { skirt: 'skirt cloth', lining: 'lining', knit: 'knit' },
+    tierNumber: 'tier {number}',
+    pieceDepths: '{above} above, {length} long, {below} below',
+    pieceHip: 'hip: {half} from the centre, {down} below the top line',
+    pieceCurve: '{edge}, at the side: {up}',
+    pieceCurveUnlike: '{edge}: {left} at the left, {right} at the right',
+    pieceUp: '{value} up',
+    pieceDown: '{value} down',
+    pieceQuarters: 'quarters are notched once the strips are joined',
+    pieceNotchesBehind: 'seams behind the sides have two notches',
+    pieceCentreNotch: 'the notch at the centre on the front one only',
+    edgeWaist: 'waist',
+    edgeHem: 'hem',
+    edgeTierAbove: 'to the tier above',
+    edgeTierBelow: 'to the tier below',
+    edgeSideSeam: 'side seam',
+    edgeCentreFront: 'centre front seam',
+    edgeCentreBack: 'centre back seam',
+    edgeSeam: 'seam',
+    edgeFacing: 'facing, turned',
+    edgeToSkirt: 'to the skirt',
+    edgePocket: 'to the side seam',
+    altPieces: 'Pieces to cut: {list}.',
+    curveCaptionPieces:
+      'Each line is square to the centre. At each distance across, measure up and dot; the joined dots are the line that is stitched or folded. The raw edge lies beyond it by its allowance.',
+    rowsHeadingPanels: 'Ribbon rows, panels open, right side up',
+    rowOnSeam: 'over the seam of tiers {upper} and {lower}, {below} below it',
+    rowBelowSeam: '{below} below the seam',
+    pieceEach: 'Each: {notes}.',
+    risesHeading: 'The top line is not level',
+    risesCaption: 'Against the level top line, in one smooth curve from place to place:',
+    riseNone: 'level',
+    risePlaces: { front: 'centre front', back: 'centre back', left: 'left side', right: 'right side' },
+    swingTitle: 'Swing the curves',
+    swingWords:
+      'Hold one end of a string at the corner. With {waist} of string swing the waist edge, with {hem} the hem edge. Cut along both.',
+    piecesOpened: 'The pieces, cut',
+    piecesOpenedWords: 'Cut every piece as often as it says, and mark its notches.',
   },
   kinds: {
     object: 'a group of named values',
@@ -1503,6 +2174,13 @@ export const en: Catalogue = {
     handleHemMark: 'hem mark at the fold',
     handleCasing: 'depth of the casing',
     handleHem: 'depth of the hem',
+    handleTier: 'seam below tier {number}, from the hem',
+    handleOverlap: 'overlap at the waist',
+    handleBand: 'height of the band',
+    handleOpening: 'depth of the opening',
+    handleSlit: 'height of the slit',
+    handlePocket: 'pocket opening, below the waist',
+    handleTuck: 'depth of a tuck',
     lookAt: 'Look at',
     viewFront: 'front',
     viewBack: 'back',
@@ -1578,32 +2256,23 @@ export const en: Catalogue = {
     cutKind: 'Cut',
     marksHeading: 'Marks to chalk',
     tapNumber: 'Tap a number to see how it is got.',
-    fullness: 'Fullness',
-    fullnessHint: 'Cloth round the top for each unit of the widest part. 1½ is usual.',
-    hemAtFold: 'Hem mark of my own',
-    hemAtFoldHint: 'Left empty it is worked out: wide enough to walk in.',
-    leastFlare: 'Least flare',
-    hemFloor: 'Makers’ least hem mark',
-    hemline: 'Hem line',
-    hemlineAuto: 'as it comes out',
-    hemlineStraight: 'straight',
-    hemlineLevel: 'curved, level',
-    widths: 'Widths of cloth',
-    wholeWidths: 'Use whole widths',
+    waistHeading: 'Waist: {waist}',
+    waistKind: 'Waist',
+    extrasHeading: 'Pockets, slits, lining, room to grow',
+    growthHeading: 'A child who grows',
+    growthTell: 'Tell how the child grows',
+    growthReference: 'Growth reference',
+    growthGirls: 'girls',
+    growthBoys: 'boys',
+    growthMonths: 'Age in months, on the day of measuring',
+    growthDay: 'Measured on',
+    growthFit: 'To fit for so many months',
+    growthShortOn: 'It will be short on {date}.',
+    growthShort: 'Counts as short when the hem has risen',
+    growthHint: 'With the height measured that day the tool forecasts when the skirt will be short (reference of US children, 2 to 20 years).',
+    liningClothHeading: 'Cloth of the lining',
     edgesHeading: 'Hem, seams and straightening',
-    hemDepth: 'Hem',
-    hemTurnUnder: 'Turned under within it',
-    sideSeam: 'Seam allowance at the side',
-    margin: 'To straighten',
-    casingHeading: 'Casing and elastic',
-    elasticWidth: 'Elastic width',
-    elasticEase: 'Room for it to move',
-    casingTurnUnder: 'Turned under',
-    elasticShare: 'Elastic, per cent of the waist',
-    elasticJoin: 'Overlap to join it',
-    mostStretch: 'How far it stretches, of its own length',
     chalkTo: 'Chalk to the nearest',
-    levelTolerance: 'Difference at the hem that may stay',
     rowsHeading: 'Rows, down to the hem',
     rowName: 'Row {number}',
     rowColour: 'Colour of row {number}',

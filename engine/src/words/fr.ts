@@ -233,6 +233,7 @@ export const fr: Catalogue = {
       'rayon de la courbe de taille',
       '{top} au repère de taille × {length} de longueur ÷ ({hem} au repère d’ourlet − {top} au repère de taille)',
     ],
+    'skirt.curveRadius': 'rayon de la courbe',
     'skirt.hemRadius': ['rayon de la courbe d’ourlet', '{apex} à la courbe de taille + {length} de longueur'],
     'skirt.ordinate': [
       'à mesurer vers le haut à partir de la ligne',
@@ -253,6 +254,7 @@ export const fr: Catalogue = {
       '2 × {casing} de coulisse ÷ ({apex} de rayon − {casing} de coulisse)',
     ],
     'skirt.easedLimit': 'se résorbe sans se voir',
+    'skirt.easedByRow': 'résorbé par une piqûre à grands points',
     'skirt.offGrain': 'écart du côté au droit fil',
     'skirt.widths': [
       'lés de tissu',
@@ -323,6 +325,137 @@ export const fr: Catalogue = {
       '({need} pour marcher + {edges} × {seam} de couture) ÷ 4',
     ],
     'skirt.walkShorter': ['plus courte de', '{level} au-dessus du sol − {hemHeight} de l’ourlet au sol'],
+    'skirt.gores': 'pans',
+    'skirt.otherGores': 'autres pans',
+    'skirt.frontGore': 'pan devant pour une unité d’un autre',
+    'skirt.goreUnits': [
+      'pans, celui du devant compté selon sa largeur',
+      '{front} pour le devant + {others} autres',
+    ],
+    'skirt.goreHalf': [
+      'demi-pan, du milieu au bord à cru',
+      '{round} de tour ÷ {units} pans ÷ 2 + {seam} de couture',
+    ],
+    'skirt.frontGoreHalf': [
+      'demi-pan devant, du milieu au bord à cru',
+      '{round} de tour × {front} ÷ {units} pans ÷ 2 + {seam} de couture',
+    ],
+    'skirt.goreOnStraight': [
+      'demi-pan à la ligne de hanches, du milieu au bord à cru',
+      '{top} en haut + ({hem} à l’ourlet − {top}) × {level} ÷ {length} de longueur',
+    ],
+    'skirt.frontHemAsked': 'ourlet du pan devant, comme demandé',
+    'skirt.frontHemHeld': 'ourlet du pan devant, autant que la place le permet',
+    'skirt.frontHemHalf': [
+      'demi-pan devant à l’ourlet, du milieu au bord à cru',
+      '{hem} d’ourlet ÷ 2 + {seam} de couture',
+    ],
+    'skirt.otherHemHalf': [
+      'demi-pan de chaque autre à l’ourlet, du milieu au bord à cru',
+      '({round} de tour − {hem} au pan devant) ÷ {others} autres ÷ 2 + {seam} de couture',
+    ],
+    'skirt.goresQuarter': [
+      'un quart du tour, bords à cru de tous les pans',
+      '2 × ({front} au demi-pan devant + {others} × {other} à chaque autre demi-pan) ÷ {layers}',
+    ],
+    'skirt.goresRound': [
+      'tour des pans, de couture à couture',
+      '{layers} × {quarter} − {edges} × {seam} de couture',
+    ],
+    'skirt.goresTop': ['tour du haut', 'la plus grande de {full} (ampleur), {round} (pour l’enfiler)'],
+    'skirt.fittedTop': ['tour du haut, de couture à couture, comme la taille le demande', '{round}'],
+    'skirt.fittedTopWider': 'tour du haut, plus large que la taille pour les hanches',
+    'skirt.hipMore': 'aisance pour bouger',
+    'skirt.hipWanted': ['tour à la ligne de hanches', '{needed} pour passer les hanches + {more} d’aisance'],
+    'skirt.hipLevel': 'ligne de hanches sous le haut des panneaux',
+    'skirt.belowHip': ['sous la ligne de hanches', '{length} de longueur − {level}'],
+    'skirt.hemRoundMost': 'évasement maximal des panneaux',
+    'skirt.roundAndFlare': ['tour au-dessus + évasement', '{round} de tour + {flare} d’évasement'],
+    'skirt.hemRoundAsked': 'tour de l’ourlet, comme demandé',
+    'skirt.hemWanted': [
+      'tour de l’ourlet',
+      'la plus grande de {floor} (minimum d’usage), {flare} (évasement), {step} (place pour marcher)',
+    ],
+    'skirt.hemWantedFloor': [
+      'tour de l’ourlet',
+      'la plus grande de {floor} (minimum d’usage), {flare} (évasement)',
+    ],
+    'skirt.hemWantedStep': [
+      'tour de l’ourlet',
+      'la plus grande de {flare} (évasement), {step} (place pour marcher)',
+    ],
+    'skirt.hemWantedFlare': ['tour de l’ourlet', '{flare} (évasement)'],
+    'skirt.goreSewnHalf': 'demi-panneau, du milieu à la couture',
+    'skirt.goreApex': [
+      'rayon de la courbe des hanches, mené jusqu’à la taille',
+      '{hip} au demi-tour de hanches × {below} au-dessous ÷ ({hem} au demi-ourlet − {hip}) − {level}',
+    ],
+    'skirt.goreWaistAcross': 'demi-taille d’un pan, en ligne droite',
+    'skirt.goreWaistUp': 'côté au-dessus du milieu',
+    'skirt.goreWaistCurve': [
+      'rayon de la courbe de taille',
+      '({across} × {across} + {up} × {up}) ÷ (2 × {up})',
+    ],
+    'skirt.facing': 'parementure des bords libres',
+    'skirt.facingUnder': 'rentré',
+    'skirt.facingDepth': ['tissu au-delà d’un bord libre', '{facing} de parementure + {under} de rentré'],
+    'skirt.freeEdge': 'bord libre fini',
+    'skirt.facingLine': ['un bord à parementure', '{sewn} + {casing} en haut + {hem} d’ourlet'],
+    'skirt.overlapAsked': 'croisure à la taille, comme demandé',
+    'skirt.overlapShare': 'part du tour',
+    'skirt.overlapOfWaist': ['croisure à la taille', '{round} de tour × {share}'],
+    'skirt.overlapLeast': 'croisure minimale d’usage',
+    'skirt.overlapMost': ['croisure d’un tour entier', '{round}'],
+    'skirt.overlap': ['croisure à la taille', '{flat} à plat − {round} de tour'],
+    'skirt.wrapTop': ['tour du haut, à plat', '{round} de tour + {overlap} de croisure'],
+    'skirt.wrapTopWider': 'tour du haut, à plat, élargi pour couvrir les hanches',
+    'skirt.wrapHips': ['à la ligne de hanches, à plat', '{hips} de tour + {overlap} de croisure ÷ 2'],
+    'skirt.wrapOverHips': [
+      'ourlet qui couvre les hanches',
+      '{flat} en haut + ({hips} aux hanches − {flat}) × {length} de longueur ÷ {level} jusqu’aux hanches',
+    ],
+    'skirt.wrapAbove': [
+      'ourlet minimal',
+      'la plus grande de {flat} (haut), {over} (pour couvrir les hanches)',
+    ],
+    'skirt.wrapFloor': ['tour minimal d’usage avec sa croisure', '{floor} × {flat} à plat ÷ {round} de tour'],
+    'skirt.wrapFlare': 'ourlet pour une unité du haut',
+    'skirt.wrapFlareTimes': ['ourlet d’après le haut', '{flat} en haut × {times}'],
+    'skirt.wrapFlared': [
+      'ourlet pour l’évasement',
+      'la plus grande de {times} (d’après le haut), {plus} (haut + évasement), {over} (pour couvrir les hanches)',
+    ],
+    'skirt.wrapClosedAtHem': [
+      'tour de l’ourlet sans sa croisure',
+      '{hem} d’ourlet × {round} de tour ÷ {flat} à plat',
+    ],
+    'skirt.wrapBackHalf': ['demi-dos, du milieu au bord à cru', '{round} de tour ÷ 4 + {seam} de couture'],
+    'skirt.wrapFrontHalf': [
+      'demi-devant, du milieu au bord à cru',
+      '({flat} à plat ÷ 2 − {round} de tour ÷ 4 + {seam} de couture + {facing} de parementure) ÷ 2',
+    ],
+    'skirt.wrapQuarter': [
+      'un quart de tout le tissu du tour, bords à cru',
+      '{back} au demi-dos ÷ 2 + {front} au demi-devant',
+    ],
+    'skirt.wrapRound': [
+      'tour à plat, d’un bord libre à l’autre',
+      '{layers} × {quarter} − 4 × {seam} de couture − 2 × {facing} de parementure',
+    ],
+    'skirt.overlapAtHem': ['croisure à l’ourlet', '{overlap} × {hem} d’ourlet ÷ {flat} en haut'],
+    'skirt.opensBy': ['ouverture par un pas', '{need} pour marcher − {hem} d’ourlet + {overlap} de croisure'],
+    'skirt.overlapMore': [
+      'croisure qui suffirait',
+      '{need} pour marcher × {flat} en haut ÷ {hem} d’ourlet − {round} de tour',
+    ],
+    'skirt.wrapWider': ['ourlet qui suffirait', '{need} pour marcher'],
+    'skirt.tieWidth': 'lien, largeur finie',
+    'skirt.tieCut': ['lien, largeur à couper', '2 × ({width} + {seam} de couture)'],
+    'skirt.tieBow': 'pour le nœud',
+    'skirt.tieAsked': 'un lien, comme demandé',
+    'skirt.tieLength': ['un lien fini', '{waist} de tour de taille + {bow} pour le nœud'],
+    'skirt.tieLine': ['couture d’un lien', '{long} + {width} au bout'],
+    'skirt.tieJoin': ['raccord d’un lien', '{cut}'],
     'skirt.walkSlit': 'hauteur de la fente',
     'skirt.pocketCount': 'poches',
     'skirt.hand': 'tour de main',
@@ -579,6 +712,10 @@ export const fr: Catalogue = {
       '{length} de panneau − {dips} où la taille descend − {depth} − {clearance} à laisser libre',
     ],
     'ribbon.dip': 'creux de la taille',
+    'ribbon.noTop': 'maximum pour dégager la taille : il n’y a pas de place',
+    'ribbon.openingFrom': 'bas de l’ouverture',
+    'ribbon.openingTo': 'haut de l’ouverture',
+    'ribbon.slitTo': 'fin de la fente',
     'ribbon.growthTucks': 'pris par les plis de croissance',
     'ribbon.waistStitching': 'piqûre de la taille',
     'ribbon.across': 'panneau le long du rang',
@@ -601,7 +738,10 @@ export const fr: Catalogue = {
     'ribbon.roomNeeded': 'largeurs de ruban additionnées',
     'ribbon.hemStitching': 'minimum pour dégager la piqûre de l’ourlet',
     'ribbon.clearance': 'à laisser libre sous la taille',
-    'ribbon.clearTop': ['maximum pour dégager la taille', '{length} de panneau − {depth} − {clearance} à laisser libre'],
+    'ribbon.clearTop': [
+      'maximum pour dégager la taille',
+      '{length} de panneau − {depth} − {clearance} à laisser libre',
+    ],
 
     'cloth.width': 'laize du rouleau',
     'cloth.selvage': 'lisière',
@@ -732,6 +872,34 @@ export const fr: Catalogue = {
     'sewing.hangHours': 'heures de suspension',
     'sewing.threadChanges': 'enfilages de l’aiguille',
     'sewing.turnUnder': 'rentré',
+    'sewing.pieceWidth': 'largeur de la bande',
+    'sewing.pieceTop': 'largeur à la ligne du haut, d’un bord vif à l’autre',
+    'sewing.pieceHem': 'largeur à la ligne d’ourlet, d’un bord vif à l’autre',
+    'sewing.pieceHip': 'largeur à la ligne des hanches, d’un bord vif à l’autre',
+    'sewing.pieceHipLine': 'ligne des hanches sous la ligne du haut',
+    'sewing.pieceLength': 'longueur à couper',
+    'sewing.pieceDip': 'courbe, plus basse au milieu de',
+    'sewing.topRadius': 'rayon de la ligne du haut',
+    'sewing.hemRadius': ['rayon de la ligne d’ourlet', '{radius} en haut + {length} de long'],
+    'sewing.rawTopRadius': [
+      'rayon de la coupe en haut',
+      '{radius} de la ligne du haut − {top} au-dessus d’elle',
+    ],
+    'sewing.rawHemRadius': [
+      'rayon de la coupe à l’ourlet',
+      '{hemRadius} de la ligne d’ourlet + {beyond} au-delà',
+    ],
+    'sewing.chord': 'en ligne droite d’un côté à l’autre à l’ourlet',
+    'sewing.lowered': 'haut abaissé de',
+    'sewing.riseRoom': 'place pour le haut relevé',
+    'sewing.openingBelow': [
+      'ouverture sous la ligne du haut',
+      '{depth} depuis le haut de la taille − {above} de taille',
+    ],
+    'sewing.tierSeam': 'marge de couture du volant',
+    'sewing.eyeletDown': 'trou sous la pliure de la coulisse',
+    'sewing.eyeletAside': 'trou à côté du milieu',
+    'sewing.tuckLines': ['entre les deux lignes d’un pli', '2 × {depth} de profondeur'],
 
     'have.longest': 'la plus longue dans ce tissu',
     'have.fullness': 'la plus ample dans ce tissu',
@@ -776,14 +944,25 @@ export const fr: Catalogue = {
       'La croissance n’est pas comptée : {why, select, notMeasured {il faut une stature mesurée} age {la référence va de 2 à 20 ans} other {la stature est loin de ce qui est habituel à {age, plural, one {# mois} other {# mois}}}}. Vérifiez la stature et l’âge en mois. Si les deux sont justes, prévoyez la croissance à votre idée.',
     'skirt.doesNotGoOn':
       'La jupe ne s’enfile pas : {opening} de tour en haut, et il faut {needed} pour passer les hanches. Choisissez plus d’ampleur.',
+    'skirt.hemRoundWidened':
+      'L’ourlet demandé ({asked} de tour) est plus étroit que ce que demande la jupe au-dessus ({above}). Il est fait de cette largeur.',
+    'skirt.hemRoundCapped':
+      'Ces panneaux ne s’évasent pas jusqu’à {asked} de tour d’ourlet : ils se coucheraient comme un cercle. {most} sont dessinés ; pour plus, choisissez plus de pans ou une jupe cercle.',
+    'skirt.hemRoundBelowFloor':
+      'L’ourlet ({asked} de tour) est plus étroit que les {floor} d’usage pour une adulte.',
+    'skirt.frontHemHeld':
+      'Un ourlet de {asked} au pan devant ne laisse pas de place aux autres, ou le rétrécit. Il est fait de {held}.',
+    'skirt.overlapHeld': 'Une croisure de {asked} fait plus d’un tour. Elle est faite de {held}.',
+    'skirt.overlapOpens':
+      'Dans un grand pas l’ourlet s’ouvre de {opens}, et seuls {overlap} s’y croisent : le portefeuille s’ouvre. Faites une croisure de {more} à la taille, ou un ourlet de {wider} à plat.',
     'skirt.hemBelowStride':
-      'On ne peut pas marcher avec cet ourlet ({hem} de tour) : un pas demande {needed}. Marquez l’ourlet à {wider}, ou raccourcissez la jupe de {shorter}, ou laissez une fente de {slit}.',
+      'On ne peut pas marcher avec cet ourlet ({hem} de tour) : un pas demande {needed}. {by, select, mark {Marquez l’ourlet à {wider}} other {Donnez-lui {wider} de tour}}, ou raccourcissez la jupe de {shorter}, ou laissez une fente de {slit}.',
     'skirt.hemBelowStrideWiden':
-      'On ne peut pas marcher avec cet ourlet ({hem} de tour) : un pas demande {needed}. Marquez l’ourlet à {wider}.',
+      'On ne peut pas marcher avec cet ourlet ({hem} de tour) : un pas demande {needed}. {by, select, mark {Marquez l’ourlet à {wider}} other {Donnez-lui {wider} de tour}}.',
     'skirt.hemNarrowWiden':
-      'L’ourlet ({hem} de tour) est étroit pour l’escalier et la position assise : {needed} est confortable. Marquez l’ourlet à {wider}.',
+      'L’ourlet ({hem} de tour) est étroit pour l’escalier et la position assise : {needed} est confortable. {by, select, mark {Marquez l’ourlet à {wider}} other {Donnez-lui {wider} de tour}}.',
     'skirt.hemNarrowForEveryday':
-      'L’ourlet ({hem} de tour) est étroit pour l’escalier et la position assise : {needed} est confortable. Marquez l’ourlet à {wider}, ou raccourcissez la jupe de {shorter}, ou laissez une fente de {slit}.',
+      'L’ourlet ({hem} de tour) est étroit pour l’escalier et la position assise : {needed} est confortable. {by, select, mark {Marquez l’ourlet à {wider}} other {Donnez-lui {wider} de tour}}, ou raccourcissez la jupe de {shorter}, ou laissez une fente de {slit}.',
     'skirt.hemBelowFloor':
       'Le repère d’ourlet ({asked}) est plus étroit que les {floor} d’usage pour une adulte.',
     'skirt.hemNotLevel':
@@ -791,7 +970,7 @@ export const fr: Catalogue = {
     'skirt.curvedHem':
       'Un ourlet droit plongerait de {sideExcess} sur les côtés : la taille et l’ourlet sont donc en courbe. Tracez les courbes avec « mesurez vers le haut à partir de la ligne ». Elles prennent {extraDepth} de tissu en plus.',
     'skirt.hemRipples':
-      'L’ourlet en courbe est trop large de {share} là où il se pose, plus que les {limit} qui se résorbent sans se voir. Faites un ourlet plus étroit, résorbez-le avec un fil de fronces, ou posez une parementure.',
+      'L’ourlet en courbe est trop large de {share} là où il se pose, plus que les {limit} qu’une piqûre à grands points résorbe. Faites un ourlet plus étroit, ou posez une parementure.',
     'skirt.casingTight':
       'La coulisse en courbe est trop courte de {share} là où elle se pose, plus que les {limit} qui s’étirent sans se voir. Crantez son bord vif tous les 2 à 5 cm (1 à 2 po), ou remplacez les {casing} rabattus par une bande rapportée ou une parementure coupée sur la même courbe.',
     'skirt.hemWidened':
@@ -852,7 +1031,7 @@ export const fr: Catalogue = {
     'skirt.slitNoSeam':
       'Il n’y a pas de couture {where, select, left {au côté gauche} right {au côté droit} other {au milieu du dos}} à laisser ouverte : pas de fente à cet endroit. Choisissez-en un autre, ou une autre coupe.',
     'skirt.slitTooLow':
-      'L’ourlet ({hem} de tour) est étroit, il faut {needed}, et une fente de {height} n’aide pas assez. Montez-la à {slit}, ou marquez l’ourlet à {wider}.',
+      'L’ourlet ({hem} de tour) est étroit, il faut {needed}, et une fente de {height} n’aide pas assez. Montez-la à {slit}, ou {by, select, mark {marquez l’ourlet à {wider}} other {donnez à l’ourlet {wider} de tour}}.',
     'skirt.slitHeld': 'Une fente de {wish} irait jusque dans la taille. Elle s’arrête à {most}.',
     'skirt.slitAcrossTiers':
       'La fente de {height} est plus longue que le dernier étage ({tier}) et rencontre sa couture froncée. Raccourcissez-la, ou allongez le dernier étage.',
@@ -880,6 +1059,10 @@ export const fr: Catalogue = {
       '{left, plural, one {# groupe de rangs monterait dans la coulisse et n’a pas pu être placé} other {# groupes de rangs monteraient dans la coulisse et n’ont pas pu être placés}} : les listes et les temps n’en tiennent pas compte. Les rangs doivent finir à {top} de l’ourlet au plus : choisissez moins de rangs, un ruban plus étroit ou de plus petits écarts.',
     'ribbon.rowOnHemStitching':
       'Le rang le plus bas (à {row} de l’ourlet) couvre la piqûre de l’ourlet. À {least}, il la dégage ; ou cousez l’ourlet d’abord, et le ruban en cachera les points.',
+    'ribbon.rowAcrossPocket':
+      '{rows, plural, one {Le rang {row} traverse} other {Le rang {row} et d’autres traversent}} l’ouverture de la poche (de {from} à {to} de l’ourlet) et la fermerait. Placez les rangs plus bas, ou la poche plus haut.',
+    'ribbon.rowAcrossSlit':
+      '{rows, plural, one {Un rang s’arrête} other {{rows} rangs s’arrêtent}} à la fente, qui monte à {to} de l’ourlet : repliez-y les bouts du ruban, par-dessus la piqûre de la parementure.',
     'ribbon.rowAcrossTierSeam':
       '{rows, plural, one {Le rang {row} touche} other {Le rang {row} et d’autres touchent}} la couture de deux volants (à {seam} de l’ourlet) : la moitié du ruban reposerait sur des fronces. Placez son bord du bas à {centred} pour qu’il couvre la couture, ou écartez-le.',
     'ribbon.easeWithSteam':
@@ -926,6 +1109,8 @@ export const fr: Catalogue = {
     gathered: 'jupe froncée',
     circle: 'jupe cercle',
     tiered: 'jupe à volants',
+    gored: 'jupe à pans',
+    wrap: 'jupe portefeuille',
   },
   weights: { light: 'léger', medium: 'moyen', heavy: 'lourd' },
   panels: {
@@ -1006,6 +1191,9 @@ export const fr: Catalogue = {
       'Un anneau de tissu, ou une part d’anneau, qui tombe en plis sans fronces. Des arcs à tracer à la ficelle et un ourlet qui doit pendre avant d’être plié ; un tissu large, dont il reste beaucoup entre les courbes.',
     tiered:
       'Des tours de bandes droites, chacun froncé sur celui du dessus. Chaque bande est un rectangle, mais il y a beaucoup de coutures et de longues fronces ; un tissu étroit suffit, et le volant du bas en prend le plus.',
+    gored:
+      'De quatre à dix panneaux, étroits à la taille et larges à l’ourlet, lisses sur les hanches. Des courbes à tracer et de longues coutures à assembler ; placés tête-bêche, ils perdent peu de tissu.',
+    wrap: 'Un dos et deux devants qui se croisent et se nouent ; pas de fermeture, et elle suit la taille qui change. Deux coutures et deux bords à parementure ; la croisure prend du tissu en plus.',
   },
   lays: {
     'double fold': 'plié en quatre',
@@ -1080,6 +1268,26 @@ export const fr: Catalogue = {
     threadElastic: 'Passer l’élastique et essayer la jupe',
     closeElastic: 'Fermer l’élastique et la coulisse',
     finish: 'Finir',
+    firstJoins: 'Coudre les coutures que les rangs couvrent',
+    pockets: 'Coudre les fonds de poche',
+    darts: 'Coudre les pinces',
+    panelSeams: 'Assembler les panneaux',
+    joinStrips: 'Joindre les bandes de chaque volant',
+    gather: 'Coudre les rangs de fronces',
+    sewTiers: 'Accrocher volant à volant',
+    seamRows: 'Piquer le ruban sur les coutures des volants',
+    faceEdges: 'Rentrer les bords libres',
+    slits: 'Poser la parementure des fentes',
+    opening: 'Faire l’ouverture',
+    tucks: 'Coudre les plis de croissance',
+    lining: 'Faire la doublure',
+    casingStrip: 'Coudre la bande de coulisse',
+    ties: 'Faire les liens',
+    bandPrepare: 'Préparer la ceinture',
+    band: 'Coudre la ceinture',
+    cordEyelets: 'Faire les trous du cordon',
+    threadCord: 'Passer le cordon et essayer la jupe',
+    fasten: 'Coudre ce qui la ferme',
   },
   sentences: {
     'measure.string': 'Nouez une ficelle là où sera l’élastique, et mesurez à partir d’elle.',
@@ -1256,6 +1464,310 @@ export const fr: Catalogue = {
     'finish.ends': 'Coupez les fils et retirez toutes les épingles ; comptez-les.',
     'finish.press': 'Repassez la jupe ; le satin à fer doux et sous une pattemouille.',
     'finish.note': 'Mesurez la taille, la longueur et l’ourlet finis, et notez-les pour la prochaine.',
+    'measure.stringWaist': 'Nouez une ficelle là où sera le haut de la jupe, et mesurez à partir d’elle.',
+    'measure.seated':
+      'Prenez les longueurs en position assise, comme la jupe sera portée : de la ficelle le long de la cuisse et par-dessus le genou, jusqu’à l’ourlet.',
+    'measure.expecting':
+      'Prenez le tour de taille là où il sera, sous le ventre ou par-dessus, et encore une fois juste avant de couper.',
+    'prewash.others':
+      'Lavez aussi le tissu de doublure et la maille extensible, chacun comme le dit son étiquette.',
+    'fold.lengthwisePieces':
+      'Prenez {cloth} de tissu. Pliez-le dans la longueur, lisière sur lisière, bord à bord, endroit contre endroit. Les pièces se coupent dans les deux épaisseurs ; celles que le plan de coupe montre contre la pliure se coupent le milieu sur elle.',
+    'mark.top':
+      'Tracez à la craie une ligne à {casingLine} sous le bord du haut : la taille s’y coud. Sur cette ligne, faites un point à {waistQuarter} du milieu, et montez le côté tout droit à partir de ce point.',
+    'mark.curveTop':
+      'Tracez une ligne à {casingLine} sous le bord du haut, d’équerre à la pliure. La couture de la taille part de là et remonte vers le côté : faites un point à {across} du milieu, {up} au-dessus de la ligne.',
+    'mark.curveCutSewn':
+      'La taille se COUD sur la courbe du haut, l’ourlet se PLIE sur celle du bas. Coupez au-delà : {casing} au-dessus de la courbe du haut et {beyond} sous la courbe d’ourlet, mesurés d’équerre à la courbe tout du long.',
+    'mark.riseRoom':
+      'Sur ce corps, le bord du haut n’est pas de niveau. Tracez d’abord une ligne à {room} sous le bord du tissu où vient le haut : c’est le « bord du haut » des mesures données ici, et ce qui est relevé va au-dessus.',
+    'mark.raised':
+      'Relevez le bord du haut, et toutes ses lignes avec lui, de {by} {place, select, front {au milieu devant} back {au milieu dos} left {au côté gauche} other {au côté droit}}.',
+    'mark.lowered':
+      'Abaissez le bord du haut, et toutes ses lignes avec lui, de {by} {place, select, front {au milieu devant} back {au milieu dos} left {au côté gauche} other {au côté droit}}.',
+    'mark.riseJoin':
+      'Joignez ces points par une courbe douce, panneau contre panneau, d’équerre au milieu devant et au milieu dos ; là où rien n’est dit, le bord reste comme il était. Ce qui diffère se fait en haut : l’ourlet reste de niveau. Marquez le devant et le dos, la gauche et la droite.',
+    'mark.riseTopTier': 'Seul le volant du haut prend cette forme.',
+    'mark.piece':
+      'Tracez {pieces, plural, one {une pièce} other {# pièces}} ({piece}) : {top} de large à la ligne du haut, {hem} de large à la ligne d’ourlet, {length} de long au milieu d’un bord vif à l’autre.',
+    'mark.pieceHip':
+      'À la ligne des hanches, {down} sous la ligne du haut, la même pièce ({piece}) a {hip} de large : joignez haut, hanches et ourlet sur les côtés.',
+    'mark.pieceCurve':
+      'Le haut et l’ourlet de cette pièce ({piece}) sont de légères courbes, au plus bas au milieu : la ligne du haut y est à {top} et la ligne d’ourlet à {hem} sous la droite qui joint leurs deux bouts.',
+    'mark.pieceLines':
+      'Sur chaque pièce la ligne du haut, où la coulisse se plie, est à {top} sous le bord vif du haut, et la ligne d’ourlet, où l’ourlet se plie, {length} plus bas. Les marges de couture sont dans les largeurs.',
+    'mark.pieceLinesSewn':
+      'Sur chaque pièce la ligne du haut, où la taille se coud, est à {top} sous le bord vif du haut, et la ligne d’ourlet, où l’ourlet se plie, {length} plus bas. Les marges de couture sont dans les largeurs.',
+    'mark.tier':
+      'Volant {tier}, compté du haut : {strips, plural, one {une bande} other {# bandes}} de {width} de large en travers du tissu et de {length} d’un bord vif à l’autre.',
+    'mark.notches':
+      'Reportez chaque cran du dessin : un trait sur un devant, deux sur un dos. Là où des pièces se rencontrent, les mêmes crans se rencontrent.',
+    'mark.swingPoint':
+      'Pour {pieces, plural, one {l’unique pièce} other {chacune des # pièces}} ({piece}), faites un point sur le tissu là où le plan de coupe a son centre : tous ses arcs se tracent de ce point.',
+    'mark.swingString':
+      'Tenez le bout d’un ruban à mesurer qui ne s’étire pas sur le point, la craie au chiffre, et faites-le tourner bien tendu : un point à chaque largeur de main, puis joignez-les.',
+    'mark.swingTop': 'Le haut : coupez à {rawTop} du point ; la coulisse se plie à {radius}.',
+    'mark.swingTopSewn': 'Le haut : coupez à {rawTop} du point ; la taille se coud à {radius}.',
+    'mark.swingHem':
+      'L’ourlet : coupez à {rawHem} du point ; l’ourlet se plie à {hemRadius} et a {hem} de profondeur.',
+    'mark.swingHalf': 'Les deux côtés sont sur une seule droite qui passe par le point.',
+    'mark.swingSlit':
+      'Fendez-le le long d’une seule droite de l’ourlet au haut, dans le droit fil : c’est sa couture, au dos.',
+    'mark.swingSquare': 'Les deux côtés sont d’équerre l’un à l’autre, au point.',
+    'mark.swingSides':
+      'Les deux bouts de la ligne de coupe de l’ourlet sont à {chord} l’un de l’autre, en ligne droite ; joignez chacun au point : ce sont les côtés.',
+    'cut.label':
+      'Écrivez sur du ruban adhésif, à l’envers de chaque pièce, ce qu’elle est, son numéro et où est son haut, dès qu’elle quitte la table.',
+    'cut.more':
+      'Ce qui n’a pas de place à côté des panneaux se coupe dans le reste, en une seule épaisseur, comme le montre le plan de coupe.',
+    'cut.part':
+      '{cloth, select, lining {Dans le tissu de doublure, coupez} knit {Dans la maille extensible, l’élasticité dans la longueur, coupez} other {Dans le même tissu, coupez}} {pieces, plural, one {une pièce} other {# pièces}} ({part}), {width} de large et {length} de long.',
+    'cut.shapedPart':
+      '{cloth, select, lining {Dans le tissu de doublure, coupez} other {Dans le même tissu, coupez}} une pièce ({part}) le milieu sur une pliure : {top} depuis la pliure en haut, {hem} depuis la pliure à l’ourlet, {length} de long.',
+    'cut.shapedCurve':
+      'Son bord du haut monte de {top} de la pliure au côté, son bord d’ourlet de {hem}, en courbes douces.',
+    'trim.checkRisen':
+      'De bord vif à bord vif, chaque panneau mesure maintenant {length} au milieu, avec ce dont le haut y a été relevé ou abaissé.',
+    'trim.strips':
+      'Posez une équerre aux bouts de chaque bande : coins d’équerre, toutes les bandes d’un volant de la même longueur.',
+    'hem.once':
+      'Surfilez ou surjetez le bord vif, puis relevez l’ourlet une seule fois, de {depth}, sur sa ligne ; repassez et épinglez.',
+    'hem.turnAt':
+      'Rentrez le bord vif de {turnUnder}, puis relevez l’ourlet de {depth}, sur sa ligne ; repassez, et épinglez d’une couture à l’autre.',
+    'hem.stitchAcross':
+      'Piquez-le d’un bord à parementure à l’autre, au ras du pli intérieur ({round} en tout).',
+    'finish.letDown':
+      'Notez pour plus tard : {tucks, plural, one {le pli garde} other {les # plis gardent}} {letsDown} de longueur. Quand la jupe devient courte, retirez les longs points{tucks, plural, one {} other { d’un pli après l’autre}} et effacez la marque à la vapeur.',
+    'finish.letDownHem':
+      'Notez pour plus tard : l’ourlet profond garde {letsDown} de longueur. Quand la jupe devient courte, défaites-le et effacez la marque à la vapeur.',
+    'finish.expecting':
+      'Essayez-la de nouveau à mesure que le ventre grandit : l’ourlet remonte devant. La taille demandera peut-être plus de large.',
+    'pockets.mark':
+      'À chaque poche, marquez l’ouverture sur les deux bords du côté : elle commence à {below} sous {top, select, fold {la pliure de la coulisse} other {la ligne où la taille se coud}} et mesure {opening}.',
+    'pockets.lay':
+      'Endroit contre endroit, épinglez chacun des {pieces, plural, one {# fond de poche} other {# fonds de poche}} à son côté, bord droit sur bord, bout du haut à {headroom} au-dessus de l’ouverture, le fond posé sur le panneau.',
+    'pockets.sew':
+      'Cousez-le le long du bord droit, à un cheveu de moins que {seam} du bord, pour que la couture roule vers l’intérieur ; surfilez les bords ensemble.',
+    'pockets.press':
+      'Couchez le fond au fer vers l’extérieur, loin du panneau, et piquez-le sur la marge tout près de la couture.',
+    'slits.face':
+      'Endroit contre endroit, cousez une bande de parementure le long de chaque bord ouvert {where, select, both {aux deux côtés} left {au côté gauche} right {au côté droit} other {au milieu dos}}, sur la ligne de la couture : du haut de la fente, à {height} au-dessus de la ligne d’ourlet, jusqu’au-delà de cette ligne.',
+    'slits.rows':
+      'Les bouts des rubans à la fente se prennent sous la parementure ; un rang qui la traverse s’y coupe d’abord.',
+    'slits.turn':
+      'Rabattez la bande vers l’intérieur le long de la couture et repassez ; rentrez son bord libre et piquez-le à {facing} du bord.',
+    'slits.tack':
+      'En haut de la fente, piquez en aller-retour à travers les deux parementures, pour que la couture ne se déchire pas.',
+    'tucks.chalk':
+      'Pour le {tucks, plural, one {pli} other {premier pli}}, tracez deux lignes tout autour : l’une à {below} sous {top, select, fold {la pliure de la coulisse} other {la ligne où la taille se coud}}, l’autre {lines} plus bas.',
+    'tucks.next':
+      'Pour {tucks, plural, one {# pli} other {# plis}} en tout, laissez {space} entre la ligne du bas de l’un et la ligne du haut du suivant.',
+    'tucks.sew':
+      '{tucks, plural, one {Pliez-le} other {Pliez chacun}} envers contre envers pour que ses deux lignes se rejoignent, épinglez, et piquez dessus tout autour : {depth} de profondeur. Les longs points se retirent facilement.',
+    'tucks.press': 'Couchez les plis au fer vers l’ourlet.',
+    'lining.sew':
+      'Cousez {seams, plural, one {la couture} other {les # coutures}} de la doublure, endroit contre endroit, surfilez les bords et repassez.',
+    'lining.open':
+      'Laissez sa couture ouverte en haut aussi loin que l’ouverture de la jupe, et rentrez-y ses bords sur l’envers.',
+    'lining.hem': 'Relevez son ourlet de {hem} et piquez-le.',
+    'lining.inside':
+      'Glissez la doublure dans la jupe, envers contre envers, couture sur couture, milieu sur milieu.',
+    'lining.baste':
+      'Bâtissez son bord du haut à la jupe tout autour, à {starts} sous la pliure de la coulisse.',
+    'lining.basteEdge': 'Bâtissez son bord du haut à celui de la jupe tout autour.',
+    'lining.pleat':
+      'Là où elle est plus large que ce qui la porte, épinglez-la aux quarts et couchez le reste en petits plis réguliers.',
+    'lining.hang':
+      'La doublure est plus étroite que le haut non froncé. Rentrez son bord du haut, et cousez-la à la main au rentré de la coulisse, seulement aux coutures, au milieu devant et au milieu dos, pour que la jupe s’ouvre encore assez pour s’enfiler.',
+    'lining.hangSeam':
+      'La doublure est plus étroite que le haut non froncé. Rentrez son bord du haut, et cousez-la à la main à la marge de couture du haut, seulement aux coutures, au milieu devant et au milieu dos, pour que la jupe s’ouvre encore assez pour s’enfiler.',
+    'chalkRows.fromTier':
+      'Sur un volant qui n’est pas celui du bas, mesurez à partir du bord vif inférieur de ce volant : sa marge de couture est comptée dans les chiffres.',
+    'cutRibbon.edge':
+      'Coupez {rows, plural, one {une longueur} other {une longueur pour chacun des # rangs}} d’après la liste de coupe ; chacune va d’un bord libre à l’autre.',
+    'applique.stitchFlat': 'Piquez tout autour tant que c’est encore à plat.',
+    'seamRows.chalk':
+      'Tracez une ligne à {below} sous la couture du volant, tout autour : c’est le bord INFÉRIEUR du ruban qui la couvre{rows, plural, one {} other {, à chacune des # coutures}}.',
+    'seamRows.each':
+      'Rang {row} : tracez sa ligne à {below} sous la couture de son volant, tout autour : c’est le bord INFÉRIEUR du ruban.',
+    'seamRows.lay': 'Posez le ruban par-dessus la couture, le bord inférieur sur la ligne.',
+    'seamRows.lap':
+      'La jupe est déjà fermée en rond : commencez à une couture au dos, laissez {overhang} libres, et à la fin rentrez le ruban et posez-le sur son début.',
+    'seamRows.meet':
+      'Les bandes du volant sont déjà jointes : rentrez les deux bouts de chaque ruban pour qu’ils se touchent aux coutures.',
+    'seamRows.stitch':
+      'Piquez les deux bords dans le même sens, celui du bas d’abord, la marge de couture couchée vers le haut sous le ruban.',
+    'firstJoins.round':
+      'Cousez {seams, plural, one {une couture} other {# coutures}} avec une marge de couture de {seam} et laissez la dernière ouverte : les rangs font le tour d’une seule longueur.',
+    'firstJoins.across':
+      'Cousez {seams, plural, one {la couture} other {les # coutures}} avec une marge de couture de {seam} : les rangs vont d’une seule longueur d’un bord libre à l’autre.',
+    'firstJoins.strips':
+      'Joignez bout à bout les bandes de chaque volant, {seams, plural, one {une couture} other {# coutures}} en tout avec une marge de couture de {seam}, et laissez à chaque volant une couture ouverte : les rangs se posent à plat.',
+    'firstJoins.finish':
+      'Surfilez ou surjetez chaque bord à part et ouvrez ces coutures au fer dès maintenant : les rubans passeront dessus.',
+    'firstJoins.finishAside':
+      'Surfilez ou surjetez les bords et couchez ces coutures d’un côté dès maintenant : les rubans passeront dessus.',
+    'panelSeams.order':
+      'Posez les pièces côte à côte dans leur ordre autour du corps, endroit dessus, et cousez chacune à sa voisine.',
+    'panelSeams.match':
+      'Endroit contre endroit, faites correspondre et épinglez d’abord chaque rang aux coutures, puis les crans, le haut et l’ourlet.',
+    'panelSeams.sew':
+      'Cousez {seams, plural, one {la couture} other {les # coutures}} de l’ourlet vers le haut avec une marge de couture de {seam}, et des points d’arrêt aux deux bouts.',
+    'joinStrips.match':
+      'Endroit contre endroit, faites correspondre et épinglez d’abord chaque rang aux coutures.',
+    'joinStrips.sew':
+      'Endroit contre endroit, cousez les bouts des bandes en un anneau par volant : {seams, plural, one {# couture} other {# coutures}} avec une marge de couture de {seam}.',
+    'seams.pocket':
+      'À {bags, plural, one {la poche} other {chacune des # poches}}, cousez jusqu’au bas de l’ouverture, pivotez, faites le tour du fond jusqu’au haut de l’ouverture, et continuez la couture vers le haut : fond et couture sont une seule ligne.',
+    'seams.slit':
+      'Laissez la couture ouverte pour la fente {where, select, both {aux deux côtés} left {au côté gauche} right {au côté droit} other {au milieu dos}} : commencez-la à {height} au-dessus de la ligne d’ourlet au lieu de l’ourlet, avec un point d’arrêt.',
+    'seams.opening':
+      'Une couture s’arrête à {below} sous la ligne où la taille se coud, avec un point d’arrêt : au milieu dos s’il y a là une couture, sinon à un côté sans poche. La jupe s’ouvre là.',
+    'finishEdges.overlockApart': 'Surjetez chaque bord de couture à part, sans rien couper.',
+    'finishEdges.zigzagApart':
+      'Surfilez chaque bord de couture à part au point zigzag, l’aiguille tombant à droite juste hors du bord.',
+    'finishEdges.pressOpen': 'Ouvrez les coutures au fer.',
+    'finishEdges.pressAside': 'Couchez toutes les coutures du même côté, au fer.',
+    'gather.quarters':
+      'Marquez les quarts sur les deux bords qui se rencontreront : milieu devant, les deux côtés, milieu dos.',
+    'gather.tiers':
+      'Le long du haut {tiers, plural, one {du volant} other {de chacun des # volants}} sous le premier, cousez deux rangs de longs points dans la marge de couture.',
+    'gather.top':
+      'Le long du bord du haut de la jupe, cousez deux rangs de longs points dans la marge de couture.',
+    'gather.topFront':
+      'Le long du bord du haut du devant, d’un côté à l’autre, cousez deux rangs de longs points dans la marge de couture.',
+    'gather.tails':
+      'Commencez et finissez à chaque quart, sans point d’arrêt, et laissez de longs fils : ceux d’un tour entier cassent.',
+    'sewTiers.order':
+      'Commencez par le haut : {seams, plural, one {accrochez le volant du bas à celui du haut} other {accrochez chaque volant à celui du dessus, # coutures en tout}}.',
+    'sewTiers.pin': 'Endroit contre endroit, épinglez quart sur quart.',
+    'sewTiers.draw':
+      'Tirez les fils de canette de chaque quart jusqu’à la longueur du bord du dessus, répartissez les fronces également et épinglez.',
+    'sewTiers.ease': 'Les bords sont presque pareils : soutenez le plus long entre les épingles.',
+    'sewTiers.sew':
+      'Cousez les fronces au-dessus avec une marge de couture de {seam} ; retirez les longs points qui se voient.',
+    'sewTiers.finish': 'Surfilez les deux bords ensemble au point zigzag.',
+    'sewTiers.overlock': 'Surjetez les deux bords ensemble, sans rien couper.',
+    'sewTiers.press': 'Couchez la couture vers le haut, la pointe du fer dans les fronces et non dessus.',
+    'faceEdges.rows':
+      'Les bouts des rubans se rentrent avec le bord libre : coupez-les d’abord au ras de ce bord.',
+    'faceEdges.turn':
+      'Rentrez le bord vif, puis chaque bord libre vers l’intérieur sur sa ligne, {facing} de profondeur ; repassez et épinglez.',
+    'faceEdges.stitch': 'Piquez au ras du pli intérieur, du bord du haut au bord de l’ourlet.',
+    'casing.stitchSeam':
+      'Piquez tout le tour au ras du pli du bas, et laissez {opening} d’ouverture à une couture pour l’élastique.',
+    'casing.stitchClosed':
+      'Piquez tout le tour au ras du pli du bas, sans rien laisser ouvert : le cordon sort par ses trous.',
+    'casing.lining': 'Le bord du haut de la doublure est sous la coulisse et se prend dans cette piqûre.',
+    'threadElastic.back':
+      'Passez-le dans le dos de la ceinture seulement, avec une épingle de sûreté, et épinglez ses bouts dans les coutures de côté de la ceinture.',
+    'closeElastic.evenQuarters':
+      'Répartissez les fronces également le long de l’élastique épinglé, un quart de la jupe à chaque quart d’élastique, avant de le fermer.',
+    'closeElastic.evenBack': 'Répartissez les fronces du dos également le long de l’élastique.',
+    'closeElastic.sides':
+      'Piquez de haut en bas à travers ceinture et élastique dans les deux coutures de côté, en aller-retour, pour que les bouts tiennent.',
+    'closeElastic.gaps': 'Fermez les ouvertures à l’intérieur de la ceinture.',
+    'casingStrip.join':
+      'Endroit contre endroit, fermez la bande de coulisse en anneau ({joins, plural, one {# couture} other {# coutures}}) et ouvrez au fer.',
+    'casingStrip.pin':
+      'Marquez les quarts de l’anneau et de la jupe, et épinglez-les endroit contre endroit, une couture de la bande au milieu dos ou à une couture.',
+    'casingStrip.sew':
+      'Cousez-la au bord du haut tout autour avec une marge de couture de {seam} et couchez la couture vers le haut, dans la bande.',
+    'casingStrip.fold':
+      'Rentrez son bord vif et rabattez-la vers l’intérieur, {height} de haut, le pli couvrant juste la couture ; repassez et épinglez.',
+    'casingStrip.stitch':
+      'Sur l’endroit, piquez dans le creux de la couture tout autour, et laissez {opening} d’ouverture pour l’élastique.',
+    'ties.make':
+      'Faites {ties, plural, one {# lien} other {# liens}} : joignez les morceaux là où le plan de coupe en a plusieurs pour un lien, pliez-le dans la longueur, endroit contre endroit, cousez le long bord et un bout, dégagez les coins, retournez et repassez.',
+    'ties.corner':
+      'Cousez le bout vif d’un lien à chaque coin du haut de la jupe quand le bord du haut se fait.',
+    'bandPrepare.join':
+      'Joignez bout à bout les morceaux de la ceinture ({joins, plural, one {# couture} other {# coutures}}) et ouvrez les coutures au fer.',
+    'bandPrepare.stiffen':
+      'Thermocollez l’entoilage sur l’envers de la ceinture : pressez et levez le fer, sans glisser.',
+    'bandPrepare.stiffenFront':
+      'Thermocollez l’entoilage sur l’envers du devant de la ceinture seulement : pressez et levez le fer, sans glisser.',
+    'bandPrepare.ring':
+      'Endroit contre endroit, joignez le devant de la ceinture à son dos aux deux côtés, en anneau ; dans la moitié intérieure de chaque couture de côté, laissez une ouverture large comme l’élastique.',
+    'bandPrepare.press':
+      'Pliez la ceinture dans la longueur, envers contre envers, et marquez le pli au fer ; rentrez au fer la marge d’un des longs bords.',
+    'bandPrepare.mark': 'Marquez son milieu et ses quarts.',
+    'band.draw':
+      'Tirez les longs points jusqu’à ce que le bord du haut ait la longueur de la ceinture entre ses repères ; répartissez les fronces également.',
+    'band.drawFront':
+      'Tirez les longs points jusqu’à ce que le devant ait la longueur du devant de la ceinture ; répartissez les fronces également.',
+    'band.drawStretched':
+      'Tirez les longs points jusqu’à ce que le bord du haut ait la longueur que la bande étirée peut avoir ; répartissez les fronces également.',
+    'band.pin':
+      'Endroit contre endroit, épinglez le bord non rentré de la ceinture au haut, quart sur quart ; les {overlap} de croisement dépassent d’un bord de l’ouverture.',
+    'band.pinWrap':
+      'Endroit contre endroit, épinglez le bord non rentré de la ceinture au haut, d’un bord libre à l’autre, quart sur quart.',
+    'band.pinSides':
+      'Endroit contre endroit, épinglez le bord non rentré de la ceinture au haut : couture de côté sur côté, milieu sur milieu.',
+    'band.sew':
+      'Cousez avec une marge de couture de {seam} et couchez la couture vers le haut, dans la ceinture.',
+    'band.ties':
+      'Glissez le bout vif d’un lien dans chaque bout de la ceinture, et laissez à un côté une ouverture large comme un lien : le lien du dessous sort là.',
+    'band.ends':
+      'Pliez chaque bout de la ceinture endroit contre endroit, cousez-le en travers, dégagez le coin et retournez-le.',
+    'band.fold':
+      'Rabattez la ceinture vers l’intérieur, {height} de haut, le bord rentré couvrant juste la couture, et piquez dans le creux de la couture ou cousez à la main.',
+    'band.foldBack':
+      'Rabattez la ceinture vers l’intérieur, {height} de haut, le bord rentré couvrant juste la couture, et piquez dans le creux de la couture tout autour.',
+    'band.ring':
+      'Endroit contre endroit, joignez les bouts de la bande extensible en anneau ({joins, plural, one {# couture} other {# coutures}}).',
+    'band.doubled':
+      'Pliez-la au milieu, envers contre envers, {height} de haut : les deux bords vifs se cousent comme un seul.',
+    'band.quarters':
+      'Marquez les quarts de la bande et du haut, et épinglez-les endroit contre endroit, quart sur quart.',
+    'band.stretch':
+      'Cousez la bande au-dessus, avec une marge de couture de {seam}, au zigzag étroit, en étirant la bande d’une épingle à l’autre jusqu’à ce qu’elle soit à plat sur la jupe ; ne tirez jamais la jupe.',
+    'band.tryOn':
+      'Épinglez l’ourlet sur sa ligne et essayez la jupe avant de le piquer : elle doit s’enfiler, tenir, et tomber à {length} de long.',
+    'cordEyelets.mark':
+      'Avant de rabattre la coulisse, marquez {holes, plural, one {# trou} other {# trous}} pour le cordon près du milieu devant, à {aside} de lui et {down} sous la ligne de pliure de la coulisse.',
+    'cordEyelets.stiffen': 'Thermocollez un bout d’entoilage derrière chaque trou.',
+    'cordEyelets.sew':
+      'Cousez une petite boutonnière, ou posez un œillet, où passe un cordon de {width} ; dans l’épaisseur extérieure seulement.',
+    'threadCord.cut': 'Coupez {cut} de cordon de {width} de large.',
+    'threadCord.thread': 'Entrez-le par un trou et sortez-le par l’autre avec une épingle de sûreté.',
+    'threadCord.ends':
+      'Égalisez les bouts : la jupe à plat, {free} pendent libres à chacun. Nouez-les, ou rentrez-les et cousez, pour qu’ils ne glissent pas dedans.',
+    'threadCord.catch':
+      'Piquez à travers coulisse et cordon au milieu dos, en aller-retour : le cordon ne peut pas être tiré d’un côté.',
+    'threadCord.tryOn':
+      'Épinglez l’ourlet sur sa ligne et essayez la jupe : ouverte elle doit passer les hanches, nouée elle doit tenir, et tomber à {length} de long.',
+    'fasten.buttonhole':
+      'Cousez {holes, plural, one {la boutonnière} other {# boutonnières}} au bout qui vient dessus, longue comme le bouton est large et épais ; mettez une épingle en travers de son bout avant de la fendre.',
+    'fasten.button':
+      'Fermez la jupe comme elle sera portée, marquez à travers la boutonnière et cousez {buttons, plural, one {le bouton} other {# boutons}}.',
+    'darts.mark':
+      'Marquez {darts, plural, one {# pince} other {# pinces}} à la ligne où la taille se coud, {darts, plural, one {au milieu dos} =2 {les deux au dos, à mi-chemin entre son milieu et les côtés} other {à mi-chemin entre les milieux et les côtés, devant comme dos}} : {width} de large en haut et {length} de long.',
+    'darts.markFront':
+      'Marquez {darts, plural, one {# pince} other {# pinces}} au devant, à la ligne où la taille se coud, autant de chaque côté du milieu, à égale distance : {width} de large en haut et {length} de long.',
+    'darts.sew':
+      'Pliez chaque pince endroit contre endroit et cousez du bout large à la pointe ; sortez sur le pli, sans point d’arrêt, et nouez les fils.',
+    'darts.press': 'Couchez les pinces vers le milieu, au fer.',
+    'opening.zipBaste':
+      'Fermez la couture ouverte à longs points sur {below} sous la ligne où la taille se coud, et ouvrez ses marges au fer.',
+    'opening.zipLay':
+      'Posez la fermeture à glissière face dessous sur les marges, les dents sur la couture, le curseur sous la ligne où la ceinture se coudra ; épinglez et bâtissez.',
+    'opening.zipStitch':
+      'Au pied à fermeture, piquez d’un côté, en travers sous l’arrêt, et remontez de l’autre ; retirez les longs points et essayez le curseur.',
+    'opening.placketOpen':
+      'Crantez les marges au bout de l’ouverture, {below} sous la ligne où la taille se coud, pour que les deux bords fassent une seule ligne.',
+    'opening.placketBind':
+      'Endroit contre endroit, cousez la patte de fente le long des deux bords d’une seule traite ; rentrez son autre bord, rabattez-la et piquez.',
+    'opening.placketFold':
+      'Repliez la patte dessous du côté qui vient dessus, laissez-la sortie de l’autre, et piquez en travers de son bout inférieur.',
+    'mark.freeEdges':
+      'Un devant qui finit en bord libre n’est pas pareil des deux côtés : son bord libre se rentre de {facing}, et il est du côté que montre le dessin. La gauche et la droite sont en miroir.',
+    'cut.topsApart':
+      'Des panneaux coupés ensemble diffèrent en haut : coupez d’abord toutes les épaisseurs sur la ligne la plus haute, puis séparez-les et abaissez l’autre panneau seul.',
+    'opening.widen':
+      'La marge de couture ({seam}) est plus étroite que le ruban d’une fermeture : cousez d’abord une bande de ruban de coton à chaque bord vif de l’ouverture, et servez-vous-en comme marge.',
+    'fasten.wrap':
+      'Essayez la jupe, croisez-la comme elle sera portée, et marquez où finit sa ceinture. Cousez une boutonnière au bout de la ceinture qui vient dessus et un bouton dessous ; une deuxième paire à l’intérieur tient le bout qui vient dessous.',
   },
   cautions: {
     shears:
@@ -1277,6 +1789,9 @@ export const fr: Catalogue = {
     liquid:
       'Anti-effilochage et colle : aérez la pièce, tenez-les loin de la flamme et du fer chaud jusqu’à ce qu’ils soient secs, et suivez l’étiquette.',
     longHem: 'Ourlet long : relevez-le dans l’escalier, et tenez-vous loin du feu.',
+    cord: 'Un cordon sur un vêtement d’enfant peut s’accrocher aux portes, aux jeux et aux roues. Gardez ses bouts libres courts, cousez-le au milieu dos, et choisissez un élastique pour les petits. Suivez vos règles locales.',
+    wheels:
+      'Portée assise : tenez l’ourlet, les rubans et les liens loin des roues, des freins et des repose-pieds, et essayez en mouvement avant de la porter.',
   },
   items: {
     cloth: 'Tissu',
@@ -1307,7 +1822,8 @@ export const fr: Catalogue = {
     threadColour:
       'Mettez-le contre le ruban ou le tissu ; un ton plus foncé se voit moins qu’un ton plus clair.',
     liningWashes: 'Lisse, légère, et lavable à la même température que la jupe.',
-    knitStretches: 'Bord-côte ou jersey avec élasthanne : il doit s’étirer de moitié et revenir. La largeur donnée va en travers du tissu, dans le sens où il s’étire.',
+    knitStretches:
+      'Bord-côte ou jersey avec élasthanne : il doit s’étirer de moitié et revenir. La largeur donnée va en travers du tissu, dans le sens où il s’étire.',
     interfacingTry: 'Du même poids que le tissu ; collez-en un bout pour voir s’il tient et ne cloque pas.',
     cordEnds: 'Cordon ou ruban de coton lavable ; ses bouts sont noués ou rentrés.',
     zipShortened: 'Cette longueur ou la suivante : une fermeture se raccourcit par le bas.',
@@ -1352,6 +1868,122 @@ export const fr: Catalogue = {
     tooLong: 'est trop long : au plus {limit} caractères.',
     wrongShape: 'n’a aucune des formes qui conviendraient ici. Voyez le schéma.',
     newerVersion: 'a été écrit par une version plus récente. Celle-ci lit la version {known}.',
+  },
+  wishes: {
+    cut: {
+      fullness: 'Ampleur',
+      leastFlare: 'Évasement minimal',
+      hemFloor: 'Repère d’ourlet minimal des couturières',
+      hemAtFold: 'Repère d’ourlet à moi',
+      hemline: 'Ligne d’ourlet',
+      levelTolerance: 'Écart à l’ourlet qui peut rester',
+      widths: 'Lés de tissu',
+      wholeWidths: 'Employer des lés entiers',
+      gores: 'Pans',
+      front: 'Pan devant, pour chaque unité des autres',
+      frontHem: 'Ourlet du pan devant, à moi',
+      hemRound: 'Tour d’ourlet, à moi',
+      tiers: 'Volants',
+      ratios: 'Chaque volant, pour chaque unité de celui du dessus',
+      shares: 'Hauteurs des volants, les unes par rapport aux autres',
+      tierSeam: 'Marge de couture entre volants',
+      fraction: 'Quelle part d’un cercle',
+      pieces: 'Morceaux',
+      overlap: 'Croisement à la taille, à moi',
+      facing: 'Bord replié des devants',
+      closes: 'Se ferme par',
+      tieLength: 'Longueur de chaque lien, à moi',
+      tieWidth: 'Largeur des liens',
+      flare: 'Ourlet, pour chaque unité du haut',
+      sideSeam: 'Marge de couture au côté',
+      hem: 'Ourlet',
+      hemTurnUnder: 'Rentré compris',
+      margin: 'Pour l’équerrage',
+    },
+    waist: {
+      elasticWidth: 'Largeur de l’élastique',
+      ease: 'Aisance',
+      turnUnder: 'Rentré',
+      elasticShare: 'Élastique, pour cent de la taille',
+      join: 'Chevauchement pour assembler l’élastique',
+      mostStretch: 'Jusqu’où il s’étire, de sa propre longueur',
+      seam: 'Marge de couture',
+      frontShare: 'Devant plat, pour cent de la taille',
+      takeUp: 'Ce qui est trop large est repris par',
+      dartLength: 'Longueur d’une pince',
+      dartMost: 'Pince la plus large',
+      cordWidth: 'Largeur du cordon',
+      tieEnd: 'Reste à chaque bout pour nouer',
+      leastEnd: 'Visible au moins à plat',
+      height: 'Hauteur finie',
+      opens: 'S’ouvre par',
+      openingDepth: 'Longueur de l’ouverture, à moi',
+      overlap: 'Croisement des bouts de la ceinture',
+      bandShare: 'Bande, pour cent de la taille',
+    },
+    pockets: {
+      count: 'Nombre de poches',
+      side: 'Une seule poche : de quel côté',
+      hand: 'Tour des jointures, pouce rentré',
+      below: 'Sous la ligne du haut',
+      seam: 'Marge de couture à la poche',
+      cloth: 'Fonds coupés dans',
+    },
+    slits: { where: 'Où', height: 'Hauteur, à moi', facing: 'Profondeur de sa parementure' },
+    lining: {
+      shorter: 'Plus courte que la jupe de',
+      fullness: 'Ampleur de la doublure',
+      seam: 'Marge de couture de la doublure',
+      hem: 'Ourlet de la doublure',
+    },
+    tucks: {
+      how: 'Gardé en',
+      count: 'Nombre de plis, à moi',
+      depth: 'Profondeur d’un pli, à moi',
+      months: 'Pour aller pendant tant de mois',
+      letsDown: 'À rallonger, à moi',
+      below: 'Premier pli sous la ligne du haut',
+    },
+    liningCloth: { name: 'Tissu de doublure', width: 'Sa laize', selvage: 'Sa lisière', price: 'Son prix' },
+  },
+  wishHints: {
+    cut: {
+      fullness: 'Tissu autour du haut pour chaque unité de la partie la plus large.',
+      hemAtFold: 'Vide, il est calculé : assez large pour marcher.',
+      hemRound: 'Vide, il est calculé : assez large pour marcher.',
+      frontHem: 'Les autres pans se partagent le reste.',
+      ratios: 'Un nombre pour chaque volant sous le premier, séparés par des espaces : 1,5 1,5',
+      shares: 'Un nombre pour chaque volant, du haut vers le bas, séparés par des espaces : 1 1 1,2',
+    },
+    pockets: { hand: 'Vide, une main courante à cet âge.' },
+    slits: { height: 'Vide, aussi haut qu’un pas le demande.' },
+    tucks: { months: 'Compte quand la croissance de l’enfant est donnée dans Corps.' },
+  },
+  choices: {
+    auto: 'selon le calcul',
+    straight: 'droite',
+    level: 'courbe, de niveau',
+    '1/4': 'un quart',
+    '1/3': 'un tiers',
+    '1/2': 'la moitié',
+    '3/4': 'trois quarts',
+    full: 'le cercle entier',
+    ties: 'des liens',
+    buttons: 'des boutons',
+    gathers: 'des fronces',
+    darts: 'des pinces',
+    zip: 'une fermeture à glissière',
+    placket: 'une fente à patte',
+    left: 'gauche',
+    right: 'droite',
+    skirt: 'le tissu de la jupe',
+    lining: 'la doublure',
+    sides: 'les deux côtés',
+    'left side': 'côté gauche',
+    'right side': 'côté droit',
+    back: 'dos',
+    tucks: 'plis',
+    'deep hem': 'un ourlet profond',
   },
   papers: {
     card: 'Fiche',
@@ -1510,6 +2142,72 @@ export const fr: Catalogue = {
       '{rows, plural, one {# rang de ruban} other {# rangs de ruban}}, à partir de l’ourlet : {list}.',
     altWornPlain: 'Aucun rang de ruban.',
     altWornHem: 'Ourlet au-dessus du sol : {above}.',
+    altWornSeen: {
+      seated: 'Elle est portée assise.',
+      expecting: 'Elle est portée sur un ventre qui s’arrondit.',
+      tiers: '{tiers} volants, chacun cousu à celui du dessus.',
+      seams: '{seams, plural, one {# couture} other {# coutures}} de la taille à l’ourlet.',
+      wrap: 'Elle croise devant : son bord descend de la taille à l’ourlet du côté gauche de la personne et {closes, select, ties {se noue} other {ferme par deux boutons}}.',
+      waist:
+        'Taille : {build, select, turned {coulisse repliée dans les panneaux} strip {coulisse rapportée de {above}} band {ceinture de {above}} other {ceinture en maille extensible de {above}}}{pulls, select, round {, avec élastique} back {, plate devant, avec élastique derrière} other {}}.',
+      cord: 'Un cordon se noue devant.',
+      closure:
+        'Elle s’ouvre par {kind, select, zip {une fermeture à glissière} other {une fente à patte}} {place, select, back {derrière} other {du côté gauche de la personne}}.',
+      darts: '{darts} pinces sous la ceinture.',
+      pockets: '{count, plural, one {Une poche dans une couture de côté} other {Des poches dans les coutures de côté}}.',
+      slits:
+        '{where, select, back {Une fente derrière} sides {Une fente de chaque côté} other {Une fente d’un côté}}, haute de {height}.',
+      tucks: '{count, plural, one {# pli de croissance} other {# plis de croissance}} sous la taille.',
+    },
+    piecesHeading: 'Les pièces à couper',
+    piecesCaption:
+      'À la même échelle, endroit dessus. Les traits pleins se coupent, les tirets se piquent, les tirets et points se plient, le pointillé est le milieu. Les largeurs vont du milieu au bord vif, des pièces droites d’un bord à l’autre ; la longueur à couper est à gauche ; la flèche donne le droit-fil.',
+    piecesCaptionSwung:
+      'À l’échelle, endroit dessus. Tenez une ficelle au point et faites-la tourner : le rayon court donne le bord de la taille, le long celui de l’ourlet, valeurs comprises. La flèche donne le droit-fil.',
+    partsHeading: 'Les autres pièces',
+    piece: 'Pièce',
+    pieceToCut: 'Couper',
+    pieceMeasures: 'Mesures à couper',
+    pieceCut: 'couper {count}',
+    pieceCutMirrored: 'couper {count}, dont {mirrored} en miroir',
+    clothOf: { skirt: 'tissu de la jupe', lining: 'doublure', knit: 'tricot' },
+    tierNumber: 'volant {number}',
+    pieceDepths: '{above} au-dessus, {length} de long, {below} en dessous',
+    pieceHip: 'hanches : à {half} du milieu, {down} sous la ligne du haut',
+    pieceCurve: '{edge}, au côté : {up}',
+    pieceCurveUnlike: '{edge} : {left} à gauche, {right} à droite',
+    pieceUp: '{value} plus haut',
+    pieceDown: '{value} plus bas',
+    pieceQuarters: 'les quarts se crantent une fois les bandes assemblées',
+    pieceNotchesBehind: 'deux crans aux coutures derrière les côtés',
+    pieceCentreNotch: 'le cran du milieu sur celui de devant seulement',
+    edgeWaist: 'taille',
+    edgeHem: 'ourlet',
+    edgeTierAbove: 'au volant du dessus',
+    edgeTierBelow: 'au volant du dessous',
+    edgeSideSeam: 'couture de côté',
+    edgeCentreFront: 'couture du milieu devant',
+    edgeCentreBack: 'couture du milieu dos',
+    edgeSeam: 'couture',
+    edgeFacing: 'parementure, rabattue',
+    edgeToSkirt: 'à la jupe',
+    edgePocket: 'à la couture de côté',
+    altPieces: 'Pièces à couper : {list}.',
+    curveCaptionPieces:
+      'Chaque ligne est d’équerre au milieu. À chaque distance du milieu, mesurez vers le haut et faites un point ; les points joints sont la ligne piquée ou pliée. Le bord vif est au-delà, de sa valeur.',
+    rowsHeadingPanels: 'Rangs de ruban, panneaux ouverts, endroit dessus',
+    rowOnSeam: 'sur la couture des volants {upper} et {lower}, {below} plus bas qu’elle',
+    rowBelowSeam: '{below} sous la couture',
+    pieceEach: 'Chacune : {notes}.',
+    risesHeading: 'La ligne du haut n’est pas droite',
+    risesCaption: 'Par rapport à la ligne du haut à niveau, en une courbe douce d’un endroit à l’autre :',
+    riseNone: 'à niveau',
+    risePlaces: { front: 'milieu devant', back: 'milieu dos', left: 'côté gauche', right: 'côté droit' },
+    swingTitle: 'Tracer les arcs',
+    swingWords:
+      'Tenez un bout de ficelle au coin. Avec {waist} de ficelle, tracez le bord de la taille, avec {hem} celui de l’ourlet. Coupez le long des deux.',
+    piecesOpened: 'Les pièces, coupées',
+    piecesOpenedWords: 'Coupez chaque pièce autant de fois qu’il est dit, et marquez ses crans.',
   },
   kinds: {
     object: 'un groupe de valeurs nommées',
@@ -1632,6 +2330,13 @@ export const fr: Catalogue = {
     handleHemMark: 'repère d’ourlet au pli',
     handleCasing: 'hauteur de la coulisse',
     handleHem: 'hauteur de l’ourlet',
+    handleTier: 'couture sous le volant {number}, depuis l’ourlet',
+    handleOverlap: 'croisure à la taille',
+    handleBand: 'hauteur de la ceinture',
+    handleOpening: 'profondeur de l’ouverture',
+    handleSlit: 'hauteur de la fente',
+    handlePocket: 'ouverture de poche, sous la taille',
+    handleTuck: 'profondeur d’un pli',
     lookAt: 'Regarder',
     viewFront: 'devant',
     viewBack: 'dos',
@@ -1708,32 +2413,23 @@ export const fr: Catalogue = {
     cutKind: 'Coupe',
     marksHeading: 'Repères à la craie',
     tapNumber: 'Touchez un nombre pour voir d’où il vient.',
-    fullness: 'Ampleur',
-    fullnessHint: 'Tissu autour du haut pour chaque unité de la partie la plus large. 1,5 est courant.',
-    hemAtFold: 'Repère d’ourlet à moi',
-    hemAtFoldHint: 'Vide, il est calculé\u00a0: assez large pour marcher.',
-    leastFlare: 'Évasement minimal',
-    hemFloor: 'Repère d’ourlet minimal des couturières',
-    hemline: 'Ligne d’ourlet',
-    hemlineAuto: 'selon le calcul',
-    hemlineStraight: 'droite',
-    hemlineLevel: 'courbe, de niveau',
-    widths: 'Lés de tissu',
-    wholeWidths: 'Employer des lés entiers',
+    waistHeading: 'Taille : {waist}',
+    waistKind: 'Taille',
+    extrasHeading: 'Poches, fentes, doublure, de quoi grandir',
+    growthHeading: 'Un enfant qui grandit',
+    growthTell: 'Dire comment l’enfant grandit',
+    growthReference: 'Référence de croissance',
+    growthGirls: 'filles',
+    growthBoys: 'garçons',
+    growthMonths: 'Âge en mois, le jour des mesures',
+    growthDay: 'Mesuré le',
+    growthFit: 'Pour aller pendant tant de mois',
+    growthShortOn: 'Elle sera trop courte le {date}.',
+    growthShort: 'Trop courte quand l’ourlet est remonté de',
+    growthHint: 'Avec la hauteur mesurée ce jour-là, l’outil prévoit quand la jupe sera trop courte (référence d’enfants des États-Unis, de 2 à 20 ans).',
+    liningClothHeading: 'Tissu de la doublure',
     edgesHeading: 'Ourlet, coutures et équerrage',
-    hemDepth: 'Ourlet',
-    hemTurnUnder: 'Rentré compris',
-    sideSeam: 'Marge de couture au côté',
-    margin: 'Pour l’équerrage',
-    casingHeading: 'Coulisse et élastique',
-    elasticWidth: 'Largeur de l’élastique',
-    elasticEase: 'Aisance de l’élastique',
-    casingTurnUnder: 'Rentré',
-    elasticShare: 'Élastique, pour cent de la taille',
-    elasticJoin: 'Chevauchement pour l’assembler',
-    mostStretch: 'Jusqu’où il s’étire, de sa propre longueur',
     chalkTo: 'Marquer à la craie au plus près de',
-    levelTolerance: 'Écart à l’ourlet qui peut rester',
     rowsHeading: 'Rangs, jusqu’à l’ourlet',
     rowName: 'Rang {number}',
     rowColour: 'Couleur du rang {number}',

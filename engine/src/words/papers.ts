@@ -152,4 +152,73 @@ export interface PaperWords {
   readonly altWornRows: string;
   readonly altWornPlain: string;
   readonly altWornHem: string;
+  /** What is seen of cut, waist, extras and wearer. */
+  readonly altWornSeen: Readonly<
+    Record<
+      | 'seated'
+      | 'expecting'
+      | 'tiers'
+      | 'seams'
+      | 'wrap'
+      | 'waist'
+      | 'cord'
+      | 'closure'
+      | 'darts'
+      | 'pockets'
+      | 'slits'
+      | 'tucks',
+      string
+    >
+  >;
+  /** The chart of the pieces. */
+  readonly piecesHeading: string;
+  readonly piecesCaption: string;
+  readonly piecesCaptionSwung: string;
+  readonly partsHeading: string;
+  readonly piece: string;
+  readonly pieceToCut: string;
+  readonly pieceMeasures: string;
+  /** `{count}`, and how many of them are `{mirrored}`. */
+  readonly pieceCut: string;
+  readonly pieceCutMirrored: string;
+  readonly clothOf: Readonly<Record<'skirt' | 'lining' | 'knit', string>>;
+  /** `{number}`. */
+  readonly tierNumber: string;
+  /** `{above}`, `{length}`, `{below}`. */
+  readonly pieceDepths: string;
+  readonly pieceHip: string;
+  readonly pieceCurve: string;
+  readonly pieceCurveUnlike: string;
+  readonly pieceUp: string;
+  readonly pieceDown: string;
+  readonly pieceQuarters: string;
+  readonly pieceNotchesBehind: string;
+  readonly pieceCentreNotch: string;
+  readonly edgeWaist: string;
+  readonly edgeHem: string;
+  readonly edgeTierAbove: string;
+  readonly edgeTierBelow: string;
+  readonly edgeSideSeam: string;
+  readonly edgeCentreFront: string;
+  readonly edgeCentreBack: string;
+  readonly edgeSeam: string;
+  readonly edgeFacing: string;
+  readonly edgeToSkirt: string;
+  readonly edgePocket: string;
+  readonly altPieces: string;
+  readonly curveCaptionPieces: string;
+  readonly rowsHeadingPanels: string;
+  /** `{upper}`, `{lower}`, `{below}`. */
+  readonly rowOnSeam: string;
+  readonly rowBelowSeam: string;
+  readonly pieceEach: string;
+  readonly risesHeading: string;
+  readonly risesCaption: string;
+  readonly riseNone: string;
+  readonly risePlaces: Readonly<Record<'front' | 'back' | 'left' | 'right', string>>;
+  readonly swingTitle: string;
+  /** `{waist}`, `{hem}`. */
+  readonly swingWords: string;
+  readonly piecesOpened: string;
+  readonly piecesOpenedWords: string;
 }

@@ -62,6 +62,10 @@ export interface SpeakerOptions {
 export const speakerOf = (request: Pick<SkirtRequest, 'language' | 'measure' | 'mark'>): Speaker =>
   speakerFor(request);
 
+/** Names of pieces, which as terms bear their kind: messages choose by bare words like ‘front’. */
+const termsOf = (kind: string, names: Readonly<Record<string, string>>): Record<string, string> =>
+  Object.fromEntries(Object.entries(names).map(([name, said]) => [`${kind} ${name}`, said]));
+
 /** A day of the calendar as the engine writes it. */
 const isDate = (text: string): boolean => /^\d{4}-\d\d-\d\d$/.test(text);
 
@@ -74,6 +78,8 @@ export function speakerFor({ language, measure, mark }: SpeakerOptions): Speaker
     ...words.lays,
     ...words.weights,
     ...words.kinds,
+    ...termsOf('panel', words.panels),
+    ...termsOf('part', words.parts),
   };
   const days = new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' });
   const dateIn = (day: string): string => days.format(new Date(day));

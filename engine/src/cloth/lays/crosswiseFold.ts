@@ -7,19 +7,12 @@ import { labelsOf, type CutPiece } from '../cutPieces.ts';
 import type { Rect } from '../free.ts';
 import { placed } from '../piece.ts';
 import { place, type Choice, type Laying } from '../place.ts';
-import {
-  finishLay,
-  fitsIn,
-  onTheirFold,
-  shorter,
-  withMore,
-  type LaidPiece,
-  type Lay,
-  type LayInput,
-} from './lay.ts';
+import { finishLay, fitsIn, onTheirFold, shorter, withMore, type Lay, type LayInput } from './lay.ts';
 import { choiceOf, longestFirst, roomOf } from './loose.ts';
-import { alone, deepestFirst, mayNest, upright } from './open.ts';
+import { upright } from './alikePanels.ts';
 import { oneByOne, pairAll } from './pairs.ts';
+import type { LaidPiece } from './table.ts';
+import { alone, deepestFirst, mayNest } from './ways.ts';
 
 /** The panels on the folded cloth, and what of them is not laid there. */
 interface Start {

@@ -3,7 +3,7 @@ import { single, stancesOf, type Cutting } from '../blocks.ts';
 import type { Fabric } from '../fabric.ts';
 import type { Rect } from '../free.ts';
 import { place, type Choice, type Laying } from '../place.ts';
-import type { Table } from './lay.ts';
+import type { Table } from './table.ts';
 
 /** Cloth in a single layer: the strip that is left beside the panels once they are cut, or the bolt beyond them. */
 export interface MoreTable extends Table {

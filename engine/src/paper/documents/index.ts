@@ -8,7 +8,10 @@ import { shoppingList } from './shoppingList.ts';
 
 export { buyText } from './shoppingList.ts';
 export { haveLines } from './layPaper.ts';
-export { stripsText } from './card.ts';
+export { subtitle } from './card.ts';
+export { cardFigures } from './cardParts/figures.ts';
+export { riseTexts } from './cardParts/rises.ts';
+export { rowPlace, stripsText } from './strips.ts';
 export { paperNames, titleOf, type Paper, type PaperInput, type PaperName } from './paperSet.ts';
 
 /** Every paper of the set. A new one is its file and a line here. */

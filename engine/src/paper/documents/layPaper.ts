@@ -51,8 +51,22 @@ export function layPaper(input: PaperInput): PaperDocument {
       ]),
     ),
     ...refusals(lays, speaker),
+    ...liningBlocks(input, width),
   ];
   return documentOf(input, papers.lay, flow(blocks, of, fonts));
+}
+
+/** The lining's own cloth, as it takes least. */
+function liningBlocks({ plan, speaker }: PaperInput, width: Mm): Block[] {
+  if (!plan.lining) return [];
+  const { chosen } = plan.lining;
+  const { items, papers } = speaker.words;
+  return [
+    heading(2, items.lining),
+    paragraph([bold(speaker.text(papers.layHeading, { lay: chosen.kind }))]),
+    picture(layPicture(chosen, speaker, 'large', { width, height: mm(90) })),
+    ...workingsOf(chosen, speaker).map((line) => paragraph(line)),
+  ];
 }
 
 /** Wide lays are drawn across the page; narrow ones stand beside what there is to say of them. */

@@ -14,8 +14,8 @@ import {
   type Block,
 } from '../layout/index.ts';
 import { patternsOf } from '../pictures/cloth.ts';
-import { stripsText } from './card.ts';
 import { documentOf, sheetOf, type PaperInput } from './paperSet.ts';
+import { groupText, rowPlace, stripGroups } from './strips.ts';
 
 /** Every strip of ribbon to cut, by colour and width, longest first, with a box to tick. */
 export function ribbonList(input: PaperInput): PaperDocument {
@@ -43,8 +43,8 @@ function ribbonBlocks(total: RibbonTotal, { plan, speaker }: PaperInput): Block[
     .filter(
       (row) => colourKey(row.colour) === colourKey(total.colour) && row.width.value === total.width.value,
     )
-    .flatMap((row) => (row.strips[0] ? [{ row, first: row.strips[0] }] : []))
-    .sort((a, b) => b.first.length.value - a.first.length.value);
+    .flatMap((row) => stripGroups(row).map((group) => ({ row, group })))
+    .sort((a, b) => b.group.length.value - a.group.length.value);
   const patternOf = patternsOf(plan.ribbons.rows.map(({ colour }) => colour));
   const swatch = drawing({
     width: mm(14),
@@ -70,14 +70,14 @@ function ribbonBlocks(total: RibbonTotal, { plan, speaker }: PaperInput): Block[
         column(papers.fromRawEdge, 0.9),
         column(papers.howGot, 2.6),
       ],
-      // All strips of a row are cut alike: a box to tick for each.
-      rows.map(({ row, first }) => [
-        tickBoxes(row.strips.length),
+      // Strips that are cut alike share a line: a box to tick for each.
+      rows.map(({ row, group }) => [
+        tickBoxes(group.strips.length),
         String(row.number),
-        [...new Set(row.strips.map(({ panel }) => panels[panel]))].join(', '),
-        [bold(stripsText(row, speaker))],
-        speaker.value(row.fromRawEdge),
-        speaker.working(first.length) ?? '',
+        [...new Set(group.strips.map(({ panel }) => panels[panel]))].join(', '),
+        [bold(groupText(group, speaker))],
+        rowPlace(row, plan.skirt, speaker),
+        speaker.working(group.length) ?? '',
       ]),
     ),
     table(

@@ -49,6 +49,26 @@ describe.each(languages)('from cloth to panels, in %s', (language) => {
   });
 });
 
+test.each([
+  ['gored', 'by piece'],
+  ['tiered', 'straight widths'],
+  ['wrap', 'by piece'],
+  ['circle', 'swung'],
+])('the pieces of a %s skirt are laid, then shown one by one', (kind, marking) => {
+  const plan = planOf({ cut: { kind }, cloth: wide });
+  const stages = stagesOf(plan);
+  const { papers } = speakerOf(plan.request).words;
+  const titles = stages.map(({ title }) => title);
+  expect(plan.skirt.marking).toBe(marking);
+  expect(titles).not.toContain(papers.markWaistTitle);
+  expect(titles.at(-1)).toBe(papers.piecesOpened);
+  expect(titles.includes(papers.swingTitle)).toBe(marking === 'swung');
+  for (const { drawing, words } of stages) {
+    expect(words).not.toBe('');
+    expect(outside(drawing)).toEqual([]);
+  }
+});
+
 test('each lay is folded as often as it asks', () => {
   const titlesOf = (lay: string) => stagesOf(planOf({ cloth: { lay, ...wide } })).map(({ title }) => title);
   expect(titlesOf('double fold').slice(0, 4)).toEqual([

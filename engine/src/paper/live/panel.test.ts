@@ -9,7 +9,8 @@ import { speakerOf } from '../../words/index.ts';
 import { placedTexts, type GroupMark, type Mark } from '../drawing/index.ts';
 import { chalkOn, chalks } from '../pictures/chalkOn.ts';
 import { panelPicture } from './panel.ts';
-import { sheetOf } from './panel/sheet.ts';
+import { sheetOf, sheetsOf } from './panel/sheet.ts';
+import { levelAt } from './panel/where.ts';
 import { finite, outside } from './testing/bounds.ts';
 
 const plans: Readonly<Record<string, SkirtPlan>> = {
@@ -25,6 +26,57 @@ const groupOf = (marks: readonly Mark[], name: string): GroupMark => {
   if (found?.kind !== 'group') throw new Error(`No group ${name}`);
   return found;
 };
+
+const unlike: Readonly<Record<string, SkirtPlan>> = {
+  gores: planOf({ cut: { kind: 'gored', front: 1.6 } }),
+  'fitted gores': planOf({ cut: { kind: 'gored' }, waist: { kind: 'plain waistband' } }),
+  tiers: planOf({ cut: { kind: 'tiered', tiers: 3 } }),
+  'a circle': planOf({ cut: { kind: 'circle', fraction: 'full' } }),
+  'a wrap': planOf({ cut: { kind: 'wrap' } }),
+};
+
+describe.each(Object.entries(unlike))('the open panels of %s', (_, plan) => {
+  const { drawing, handles } = pictureOf(plan);
+  const sheets = sheetsOf(plan);
+
+  test('have every row on each kind of panel that carries it, to one scale', () => {
+    for (const row of plan.ribbons.rows) {
+      const { marks } = groupOf(drawing.marks, `row ${String(row.number)}`);
+      const carrying = sheets.all.filter(({ kind }) =>
+        row.lines.some(({ panel, lower }) => lower.length > 0 && kind.panels.includes(panel)),
+      );
+      const ribbons = marks.filter((mark) => mark.kind === 'path' && mark.closed);
+      expect(ribbons).toHaveLength(carrying.length);
+      expect(carrying.length).toBeGreaterThan(0);
+    }
+    expect(new Set(sheets.all.map(({ scale }) => scale)).size).toBe(1);
+  });
+
+  test('lie beside one another, or tier below tier, and do not overlap', () => {
+    for (const [i, one] of sheets.all.entries())
+      for (const other of sheets.all.slice(i + 1))
+        expect(one.right <= other.left || one.bottom <= other.top).toBe(true);
+  });
+
+  test('have a handle for each row on the level of its own panel', () => {
+    for (const row of plan.ribbons.rows) {
+      const handle = handles.find(({ name }) => name === `row ${String(row.number)}`);
+      if (!handle) throw new Error('No handle');
+      const { sheet, y } = levelAt(plan.skirt, sheets, row.fromHem.value + row.width.value / 2);
+      expect(sheet.kind.round).toBe(row.round);
+      const apex = sheet.shape.apex ? sheet.at(point(0, -sheet.shape.apex.waistRadius)) : null;
+      const centre = sheet.at(point(0, y));
+      const off = apex ? distance(handle.at, apex) - distance(centre, apex) : handle.at.y - centre.y;
+      expect(Math.abs(off)).toBeLessThan(0.05);
+      expect(handle.perMm * sheet.scale).toBeCloseTo(1, 9);
+    }
+  });
+
+  test('have no words outside the drawing', () => {
+    expect(outside(drawing)).toEqual([]);
+    expect(finite(drawing)).toBe(true);
+  });
+});
 
 describe.each(Object.entries(plans))('the open panel, %s', (_, plan) => {
   const { drawing, handles } = pictureOf(plan);

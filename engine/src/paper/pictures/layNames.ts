@@ -1,5 +1,5 @@
 import type { LaidPiece, Lay } from '../../cloth/index.ts';
-import { boundsOf, point, type Path } from '../../geometry/index.ts';
+import { boundsOf, point, type Bounds, type Path } from '../../geometry/index.ts';
 import { mm, radians } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { label, type Ink, type Mark } from '../drawing/index.ts';
@@ -44,17 +44,29 @@ const SMALLEST = 1.9;
 const LETTER = 0.52;
 const LINE = 1.15;
 
-/** A name in the middle of its piece: along it or down it, as large as fits. */
-export function nameOn(outline: Path, name: string, halo: Ink, ink: Ink): Mark[] {
+/**
+ * A name in the middle of its piece: along it or down it, as large as fits. A name that is longer than its piece keeps
+ * within the cloth; one that is longer than the cloth is left out.
+ */
+export function nameOn(outline: Path, name: string, cloth: Bounds, halo: Ink, ink: Ink): Mark[] {
   if (name === '') return [];
   const { left, top, width, height } = boundsOf(outline);
   const sizeIn = (long: number, short: number): number =>
     Math.min(USUAL, (long - 1) / (LETTER * name.length), (short - 0.4) / LINE);
   const [flat, upright] = [sizeIn(width, height), sizeIn(height, width)];
   const isUpright = flat < USUAL && upright > flat;
+  const size = Math.max(SMALLEST, flat, upright);
+  const reach = (LETTER * size * name.length) / 2;
+  if (2 * reach > (isUpright ? cloth.height : cloth.width)) return [];
+  const within = (at: number, least: number, most: number): number =>
+    Math.min(most - reach, Math.max(least + reach, at));
+  const middle = point(left + width / 2, top + height / 2);
+  const at = isUpright
+    ? point(middle.x, within(middle.y, cloth.top, cloth.bottom))
+    : point(within(middle.x, cloth.left, cloth.right), middle.y);
   return [
-    label(point(left + width / 2, top + height / 2), name, {
-      size: mm(Math.max(SMALLEST, Math.max(flat, upright))),
+    label(at, name, {
+      size: mm(size),
       align: 'middle',
       baseline: 'middle',
       halo,

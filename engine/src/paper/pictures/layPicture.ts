@@ -1,10 +1,9 @@
-import type { Lay, Table } from '../../cloth/index.ts';
+import type { Lay, MoreTable, Table } from '../../cloth/index.ts';
 import { point } from '../../geometry/index.ts';
 import { mm, type Mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { drawing, inks, label, type Drawing, type Ink, type Mark } from '../drawing/index.ts';
 import { chalkOn, mixed } from './chalkOn.ts';
-import { scaleInto } from './fit.ts';
 import { namesIn } from './layNames.ts';
 import { reachOf, tableMarks, type Reach } from './layTable.ts';
 
@@ -36,6 +35,7 @@ interface Sheet {
   readonly table: Table;
   readonly reach: Reach;
   readonly caption: string;
+  readonly where: MoreTable['where'] | 'first';
 }
 
 /** Where a table lies on the paper, and the room it takes there. */
@@ -65,15 +65,15 @@ export function layPicture(
 ): Drawing {
   const { papers, lays } = speaker.words;
   const sheets: [Sheet, ...Sheet[]] = [
-    { table: lay.table, reach: reachOf(lay.table), caption: '' },
+    { table: lay.table, reach: reachOf(lay.table), caption: '', where: 'first' },
     ...lay.more.map((table) => ({
       table,
       reach: reachOf(table),
+      where: table.where,
       caption: table.where === 'beside' ? papers.layBeside : papers.layBeyond,
     })),
   ];
-  const ways = [sideBySide(sheets, size, room), oneBelowTheOther(sheets, size, room)];
-  const { scale, cells, width, height } = ways.reduce((best, way) => (way.scale > best.scale ? way : best));
+  const { scale, cells, width, height } = arranged(sheets, size, room);
   const words = size === 'large' ? { speaker, nameOf: namesIn(lay, speaker) } : null;
   const dress = { ...dressOf(look), words };
   return drawing({
@@ -108,54 +108,74 @@ const LETTER = 0.58;
 const captionWidth = ({ caption }: Sheet, size: LaySize): number =>
   size === 'large' ? LETTER * CAPTION_SIZE * caption.length : 0;
 
-function sideBySide(sheets: readonly Sheet[], size: LaySize, room: { width: Mm; height: Mm }): Arranged {
-  const { side, bottom, caption } = margins[size];
-  const top = margins[size].top + (sheets.length > 1 ? caption : 0);
-  const across = Math.max(...sheets.map(({ reach }) => reach.across));
+/** Side by side, one below the other, or what is left beside the panels below both: whichever is drawn largest. */
+function arranged(sheets: readonly [Sheet, ...Sheet[]], size: LaySize, room: Room): Arranged {
+  const [first, ...others] = sheets;
+  const beside = others.filter(({ where }) => where === 'beside');
+  const beyond = others.filter(({ where }) => where === 'beyond');
+  const ways = [[sheets], sheets.map((sheet) => [sheet]), [[first, ...beyond], beside]]
+    .map((rows) => rows.filter((row) => row.length > 0))
+    .map((rows) => inRows(rows, size, room));
+  return ways.reduce((best, way) => (way.scale > best.scale + 1e-9 ? way : best));
+}
+
+interface Room {
+  readonly width: Mm;
+  readonly height: Mm;
+}
+
+/** A drawing is no smaller than this, though it runs out of its room. */
+const LEAST_SCALE = 1e-4;
+
+/** Rows of tables to the largest scale at which all have room. */
+function inRows(rows: readonly (readonly Sheet[])[], size: LaySize, room: Room): Arranged {
+  const { side, top, bottom, caption } = margins[size];
   const gap = size === 'large' ? 1.2 * side : 2 * side;
-  const width = room.width - 2 * side - (sheets.length - 1) * gap;
-  const height = mm(room.height - top - bottom);
-  const widest = (scale: number) => (sheet: Sheet) =>
+  const captioned = (row: readonly Sheet[]): number =>
+    row.some((each) => each.caption !== '') ? caption : 0;
+  const frame = sum(rows.map((row) => top + bottom + captioned(row)));
+  const deep = rows.map((row) => Math.max(...row.map(({ reach }) => reach.across)));
+  const widthAt = (sheet: Sheet, scale: number): number =>
     Math.max(sheet.reach.along * scale, captionWidth(sheet, size));
-  let scale = scaleInto(sum(sheets.map(({ reach }) => reach.along)), across, { width: mm(width), height });
-  // A table narrower than its caption takes the caption's room from the others.
-  for (let i = 0; i < sheets.length; i++) {
-    const narrow = sheets.filter((sheet) => widest(scale)(sheet) > sheet.reach.along * scale);
-    const wide = sheets.filter((sheet) => !narrow.includes(sheet));
-    if (narrow.length === 0 || wide.length === 0) break;
-    const left = Math.max(width / 8, width - sum(narrow.map((sheet) => captionWidth(sheet, size))));
-    scale = Math.min(scale, left / sum(wide.map(({ reach }) => reach.along)));
+  const rowAt = (row: readonly Sheet[], scale: number): number =>
+    2 * side + (row.length - 1) * gap + sum(row.map((sheet) => widthAt(sheet, scale)));
+  const scale = Math.max(LEAST_SCALE, (room.height - frame) / sum(deep));
+  const narrowed = rows.reduce((most, row) => Math.min(most, scaleOf(row)), scale);
+  const cells: Cell[] = [];
+  let y = 0;
+  for (const [i, row] of rows.entries()) {
+    y += top + captioned(row);
+    let x: number = side;
+    for (const sheet of row) {
+      cells.push({ sheet, x, y });
+      x += widthAt(sheet, narrowed) + gap;
+    }
+    y += (deep[i] ?? 0) * narrowed + bottom;
   }
-  let x: number = side;
-  const cells = sheets.map((sheet) => {
-    const cell = { sheet, x, y: top };
-    x += widest(scale)(sheet) + gap;
-    return cell;
-  });
-  return { scale, cells, width: x - gap + side, height: across * scale + top + bottom };
+  return {
+    scale: narrowed,
+    cells,
+    width: Math.max(...rows.map((row) => rowAt(row, narrowed))),
+    height: y,
+  };
+
+  /** Largest scale at which a row is no wider than the room: a table narrower than its caption takes the caption's width. */
+  function scaleOf(row: readonly Sheet[]): number {
+    let wide = [...row];
+    for (;;) {
+      const narrow = row.filter((sheet) => !wide.includes(sheet));
+      const left =
+        room.width -
+        2 * side -
+        (row.length - 1) * gap -
+        sum(narrow.map((sheet) => captionWidth(sheet, size)));
+      const found = left / sum(wide.map(({ reach }) => reach.along));
+      const still = wide.filter((sheet) => captionWidth(sheet, size) <= sheet.reach.along * found);
+      if (left <= 0 || still.length === 0) return LEAST_SCALE;
+      if (still.length === wide.length) return found;
+      wide = still;
+    }
+  }
 }
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((all, each) => all + each, 0);
-
-function oneBelowTheOther(
-  sheets: readonly Sheet[],
-  size: LaySize,
-  room: { width: Mm; height: Mm },
-): Arranged {
-  const { side, top, bottom, caption } = margins[size];
-  const along = Math.max(...sheets.map(({ reach }) => reach.along));
-  const across = sum(sheets.map(({ reach }) => reach.across));
-  const between = top + bottom + caption;
-  const scale = scaleInto(along, across, {
-    width: mm(room.width - 2 * side),
-    height: mm(Math.max(1, room.height - top - bottom - (sheets.length - 1) * between)),
-  });
-  let y: number = top;
-  const cells = sheets.map((sheet) => {
-    const cell = { sheet, x: side, y };
-    y += sheet.reach.across * scale + between;
-    return cell;
-  });
-  const wide = Math.max(along * scale, ...sheets.map((sheet) => captionWidth(sheet, size)));
-  return { scale, cells, width: wide + 2 * side, height: y - between + bottom };
-}

@@ -1,5 +1,5 @@
 import type { LaidPiece, Table, TableEdge } from '../../cloth/index.ts';
-import { boundsOf, point } from '../../geometry/index.ts';
+import { boundsOf, point, polyline } from '../../geometry/index.ts';
 import { mm, radians } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { area, dimension, inks, label, rectangle, straight, type Ink, type Mark } from '../drawing/index.ts';
@@ -39,6 +39,11 @@ export function tableMarks(table: Table, fit: Fit, look: TableLook): Mark[] {
   const across = table.across * scale;
   const pieces = table.pieces.map((piece) => ({ piece, outline: fitPath(piece.outline, fit) }));
   const { words } = look;
+  // What hangs over the cloth is named where it hangs.
+  const reach = reachOf(table);
+  const sheet = boundsOf(
+    fitPath(polyline([point(0, -reach.above), point(reach.along, reach.across - reach.above)]), fit),
+  );
   return [
     rectangle(x, y, along, across, { ...clothStyle, fill: look.cloth }),
     ...edgeLines(table, x, y, along, across),
@@ -49,7 +54,7 @@ export function tableMarks(table: Table, fit: Fit, look: TableLook): Mark[] {
         stroke: look.line,
         width: mm(words ? 0.45 : 0.3),
       }),
-      ...(words ? nameOn(outline, words.nameOf(piece), look.piece, look.line) : []),
+      ...(words ? nameOn(outline, words.nameOf(piece), sheet, look.piece, look.line) : []),
     ]),
     ...(words ? measures(table, words.speaker, x, y, along, across) : []),
   ];

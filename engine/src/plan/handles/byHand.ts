@@ -1,9 +1,10 @@
 import type { Change } from '../../request/index.ts';
+import { alongLimits } from '../../ribbon/index.ts';
 import { mm, writeLength, type Mm } from '../../units/index.ts';
 import type { SkirtPlan } from '../plan.ts';
 import { SAME, stepDown, stepNear, stepUp, written, type BandMove } from './hold.ts';
 import type { PlacedBands } from './placed.ts';
-import { clearHem, clearTop, fieldLimits } from './room.ts';
+import { clearHem, clearTop } from './room.ts';
 
 /** Moves one band by hand, between its neighbours, the hem's stitching and the casing; all others stay. */
 export function bandAlone(plan: SkirtPlan, placed: PlacedBands, band: number): BandMove {
@@ -59,7 +60,7 @@ function handChanges(
   touched: (gap: number) => boolean,
 ): Change[] {
   const { ribbons, measure, mark } = plan.request;
-  const { least, most } = fieldLimits.gap;
+  const { least, most } = alongLimits;
   const gaps = wished.map((gap) => mm(Math.min(most, Math.max(least, gap))));
   if (ribbons.spacing === 'by hand')
     return gaps.flatMap((gap, i) =>

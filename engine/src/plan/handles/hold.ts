@@ -1,10 +1,10 @@
 import type { Change } from '../../request/index.ts';
+import type { OptionHandleName } from '../../skirt/index.ts';
 import { mm, writeLength, type Mm } from '../../units/index.ts';
 import type { SkirtPlan } from '../plan.ts';
 
 /** What of a skirt can be taken hold of and moved. Rows and gaps carry their number, from the hem up, from 1. */
-export type HandleName =
-  'length' | 'waistMark' | 'hemMark' | 'casing' | 'hem' | `row ${number}` | `gap ${number}`;
+export type HandleName = OptionHandleName | 'length' | `row ${number}` | `gap ${number}`;
 
 /** One thing to take hold of: its value now, and how far it goes. The value lies within its bounds. */
 export interface Handle {

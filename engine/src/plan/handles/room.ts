@@ -3,19 +3,6 @@ import { clearHem as lowestClear, clearTop as highestClear } from '../../ribbon/
 import type { SkirtPlan } from '../plan.ts';
 import { placedBands, stackedHeight, topOf } from './placed.ts';
 
-/**
- * What the fields of a request take, in millimetres where they are lengths. The parser refuses what is outside;
- * a test asks it for each end.
- */
-export const fieldLimits = {
-  fullness: { least: 1, most: 4 },
-  widths: { least: 1, most: 12 },
-  hemAtFold: { least: 50, most: 3000 },
-  hem: { least: 6, most: 250 },
-  elasticWidth: { least: 3, most: 100 },
-  gap: { least: 0, most: 1800 },
-} as const;
-
 /** Highest that a ribbon's upper edge may lie on this skirt, from the finished hem. */
 export const clearTop = ({ skirt }: SkirtPlan): Mm => highestClear(skirt).value;
 

@@ -21,6 +21,7 @@ import {
 import { commonOptions, cutLength, LAYERS, lengthsOf, roundOf } from './common.ts';
 import type { Cut, Marks } from './cut.ts';
 import { levelHang } from './hang.ts';
+import { hemLimits } from './limits.ts';
 import { oneRound, seamSide } from './round.ts';
 
 const options = (fields: Fields) => {
@@ -33,7 +34,7 @@ const options = (fields: Fields) => {
     pieces: z.literal(['auto', ...pieceCounts]).default('auto'),
     sideSeam,
     /** Cloth below the hem fold; the fuller the circle, the narrower where it is not given. */
-    hem: fields.length({ least: mm(6), most: mm(250) }).optional(),
+    hem: fields.length(hemLimits).optional(),
     hemTurnUnder: fields.length({ least: mm(0), most: mm(60) }).optional(),
     margin,
   });

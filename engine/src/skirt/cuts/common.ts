@@ -5,6 +5,7 @@ import { inches, mm, roundTo, type Mm } from '../../units/index.ts';
 import { figure } from '../codes.ts';
 import type { DraftContext } from '../context.ts';
 import type { TopNeed } from '../top.ts';
+import { hemLimits } from './limits.ts';
 
 const seam = { least: mm(3), most: mm(60) };
 
@@ -12,7 +13,7 @@ const seam = { least: mm(3), most: mm(60) };
 export const commonOptions = (fields: Fields) => ({
   sideSeam: fields.usual(seam, { inches: '1/4 in', metric: '0.6 cm' }),
   /** Cloth below the hem fold: ½ in of hem and ¼ in turned under. */
-  hem: fields.usual({ least: mm(6), most: mm(250) }, { inches: '3/4 in', metric: '2 cm' }),
+  hem: fields.usual(hemLimits, { inches: '3/4 in', metric: '2 cm' }),
   hemTurnUnder: fields.usual({ least: mm(0), most: mm(60) }, { inches: '1/4 in', metric: '0.6 cm' }),
   /** Straightening margin, trimmed off when the raw edges are squared. */
   margin: fields.usual({ least: mm(0), most: mm(150) }, { inches: '1 in', metric: '2.5 cm' }),
@@ -54,7 +55,7 @@ export function lengthsOf(context: DraftContext, top: TopNeed): Lengths {
   const tucks = context.inTucks;
   if (above.value === 0 && !tucks) return { finished, panel: finished };
   const kept = tucks?.value ?? 0;
-  const value = mm(Math.max(LEAST_PANEL, finished.value - above.value + kept));
+  const value = mm(Math.max(LEAST_PANEL, finished.value - above.value) + kept);
   const panel = tucks
     ? figure.length(value, 'skirt.panelLengthTucked', { finished, above, tucks })
     : figure.length(value, 'skirt.panelLength', { finished, above });

@@ -3,6 +3,7 @@ import type { Fields } from '../../fields/index.ts';
 import type { Figure, Notice } from '../../figure/index.ts';
 import type { Mm } from '../../units/index.ts';
 import type { DraftContext } from '../context.ts';
+import type { OptionHandle } from '../handle.ts';
 import type { Ordinate, Panels, Part, Rounds } from '../panel.ts';
 import type { TopNeed } from '../top.ts';
 import type { Work } from '../works.ts';
@@ -97,4 +98,11 @@ export interface Cut<Options extends { readonly kind: string }> {
   readonly usualWaist?: (written: Readonly<Record<string, unknown>>) => string;
   /** `top` is what the waist asks of the panels. */
   readonly draft: (context: DraftContext, options: Options, top: TopNeed) => Draft;
+  /** What of it can be taken hold of, besides its length and its hem, once it is drafted; nothing where this is left out. */
+  readonly handles?: (
+    context: DraftContext,
+    options: Options,
+    top: TopNeed,
+    draft: Draft,
+  ) => readonly OptionHandle[];
 }

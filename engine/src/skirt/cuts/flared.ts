@@ -19,7 +19,10 @@ import {
 } from './common.ts';
 import type { Cut, Marks } from './cut.ts';
 import { sewn, turned } from './edges.ts';
+import { flaredHandles, WIDEST_SWEEP } from './flaredHandles.ts';
 import { flatHang, levelHang } from './hang.ts';
+import { fullnessLimits, hemAtFoldLimits } from './limits.ts';
+import { cutTogether } from './rise.ts';
 import { riseOf } from './riseOf.ts';
 import { oneRound, seamSide } from './round.ts';
 import { ringOf, ringShape } from './ringShape.ts';
@@ -29,12 +32,12 @@ const options = (fields: Fields) =>
   z.strictObject({
     kind: usualKind('flared'),
     /** Cloth round the top for each unit of the widest part of the body. */
-    fullness: z.number().min(1).max(4).default(1.5),
+    fullness: z.number().min(fullnessLimits.least).max(fullnessLimits.most).default(1.5),
     /** Least that the hem mark lies outside the waist mark; without it two skirts in three narrow downwards. */
     leastFlare: fields.usual({ least: mm(0), most: mm(1000) }, { inches: '2 in', metric: '5 cm' }),
     hemFloor: adultHemFloor(fields),
     /** The hem mark at the double fold, where the maker wants one of her own. */
-    hemAtFold: fields.length({ least: mm(50), most: mm(3000) }).optional(),
+    hemAtFold: fields.length(hemAtFoldLimits).optional(),
     hemline: z.enum(['auto', 'straight', 'level']).default('auto'),
     /** How much longer the side may be than the centre before a straight hem is curved. */
     levelTolerance: fields.usual({ least: mm(0), most: mm(100) }, { inches: '6 mm', metric: '6 mm' }),
@@ -43,9 +46,6 @@ const options = (fields: Fields) =>
 
 export type FlaredOptions = z.infer<ReturnType<typeof options>>;
 
-/** Widest flare drawn as one panel: half a circle. Past it the cut is a circle, not a flare. */
-const WIDEST_SWEEP = Math.PI / 2;
-
 /**
  * Two flared panels, front and back, marked at the double fold by hand arithmetic: top ÷ 4 = the larger of
  * waist and hip × fullness ÷ 4. The marks lie on the folds of casing and hem.
@@ -53,6 +53,7 @@ const WIDEST_SWEEP = Math.PI / 2;
 export const flared: Cut<FlaredOptions> = {
   kind: 'flared',
   options,
+  handles: (context, _, _top, draft) => flaredHandles(context, draft),
   draft(context, chosen, need) {
     const { mark } = context;
     const { finished, panel: length } = lengthsOf(context, need);
@@ -78,11 +79,13 @@ export const flared: Cut<FlaredOptions> = {
       margin: mm(cut.value - length.value - need.allowance.value - hem.value),
     };
     const ring = ringOf(top.value, quarter.value, length.value);
+    // Front and back are cut at one go, by the higher of their tops.
+    const cutRise = cutTogether([FRONT, BACK].map((around) => riseOf(context, around)));
     const shapeFor = (around: Around): PanelShape => {
       const rise = riseOf(context, around);
       return curved
-        ? ringShape({ ...allowances, ...ring, rise })
-        : straightShape({ ...allowances, halfTop: top.value, halfHem: quarter.value, rise });
+        ? ringShape({ ...allowances, ...ring, rise, cutRise })
+        : straightShape({ ...allowances, halfTop: top.value, halfHem: quarter.value, rise, cutRise });
     };
     const apex = figure.length(ring.radius, 'skirt.apexRadius', { top, hem: quarter, length });
     const hung = curved
@@ -132,16 +135,13 @@ export const flared: Cut<FlaredOptions> = {
   },
 };
 
-const frontAndBack = (shapeFor: (around: Around) => PanelShape): Panels => {
-  const [front, back] = [
-    { from: -0.25, to: 0.25 },
-    { from: 0.25, to: 0.75 },
-  ] as const;
-  return [
-    { name: 'front', number: 1, shape: shapeFor(front), around: front },
-    { name: 'back', number: 1, shape: shapeFor(back), around: back },
-  ];
-};
+const FRONT: Around = { from: -0.25, to: 0.25 };
+const BACK: Around = { from: 0.25, to: 0.75 };
+
+const frontAndBack = (shapeFor: (around: Around) => PanelShape): Panels => [
+  { name: 'front', number: 1, shape: shapeFor(FRONT), around: FRONT },
+  { name: 'back', number: 1, shape: shapeFor(BACK), around: BACK },
+];
 
 function topQuarter(context: DraftContext, chosen: FlaredOptions): Figure<Mm> {
   const girth = context.body.widest;

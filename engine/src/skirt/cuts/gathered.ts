@@ -19,21 +19,24 @@ import {
 } from './common.ts';
 import type { Cut } from './cut.ts';
 import { sewn, turned } from './edges.ts';
+import { gatheredHandles } from './gatheredHandles.ts';
 import { flatHang } from './hang.ts';
+import { fullnessLimits, widthsLimits } from './limits.ts';
+import { cutTogether } from './rise.ts';
 import { riseOf } from './riseOf.ts';
 import { aroundInTurn, oneRound, seamSide } from './round.ts';
 import { straightShape } from './straightShape.ts';
 
-/** More widths than this is a tent; it bounds what a slip of the pen can ask for. */
-const MOST_WIDTHS = 12;
+/** It bounds what a slip of the pen can ask for. */
+const MOST_WIDTHS = widthsLimits.most;
 
 const options = (fields: Fields) =>
   z.strictObject({
     kind: z.literal('gathered'),
     /** Cloth round for each unit of the widest part of the body, at least. */
-    fullness: z.number().min(1).max(4).default(1.5),
+    fullness: z.number().min(fullnessLimits.least).max(fullnessLimits.most).default(1.5),
     /** Widths of cloth, selvage to selvage; worked out from the fullness where it is not given. */
-    widths: z.int().min(1).max(MOST_WIDTHS).optional(),
+    widths: z.int().min(widthsLimits.least).max(MOST_WIDTHS).optional(),
     /** Whether whole widths are used, or each is cut down to what the fullness asks. */
     wholeWidths: z.boolean().default(true),
     hemFloor: adultHemFloor(fields),
@@ -46,6 +49,7 @@ export type GatheredOptions = z.infer<ReturnType<typeof options>>;
 export const gathered: Cut<GatheredOptions> = {
   kind: 'gathered',
   options,
+  handles: (context, chosen, _, draft) => gatheredHandles(context, chosen, draft),
   draft(context, chosen, need) {
     const { finished, panel: length } = lengthsOf(context, need);
     const hem = figure.length(chosen.hem, 'skirt.hemAllowance');
@@ -57,6 +61,11 @@ export const gathered: Cut<GatheredOptions> = {
     const cut = cutLength(length, need.allowance, hem, margin, context.mark);
     const half = mm((2 * quarter.value) / widths.value);
     const side = sewn(seam.value);
+    // Widths are cut or torn straight across, by the highest of their tops.
+    const cutRise = cutTogether(
+      aroundInTurn(widths.value).map((around) => riseOf(context, around)),
+      true,
+    );
     const shapeFor = (around: Around): PanelShape =>
       straightShape({
         halfTop: half,
@@ -68,6 +77,7 @@ export const gathered: Cut<GatheredOptions> = {
         right: side,
         margin: mm(cut.value - length.value - need.allowance.value - hem.value),
         rise: riseOf(context, around),
+        cutRise,
       });
     const seams = widths.value;
     const panels = panelsOf(shapeFor, widths.value);

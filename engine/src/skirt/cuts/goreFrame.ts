@@ -63,6 +63,10 @@ export function goreFrame({ halfTop, halfHem, length, hip }: GoreHalves): GoreFr
   return { radius, turn, at, across };
 }
 
+/** Of what lies between its raw edge and the apex a top rises through half at the most. */
+export const mostUp = (radius: Mm | null, depth: Mm): number =>
+  radius === null ? Infinity : Math.max(0, (radius - depth) / 2);
+
 /** The finished top, left to right. */
 export const goreTop = (gore: GoreHalves, rise: Rise): Path =>
   gore.hip ? fittedTop(gore, gore.hip, rise) : ringTop(gore, rise);
@@ -100,27 +104,32 @@ function ringTop(gore: GoreHalves, rise: Rise): Path {
 /** The waist's length is met to less than this, mm; each go brings it some ten times nearer. */
 const MET = 1e-7;
 const MOST_GOES = 60;
+const NARROWEST = 0.6;
 
 /** A waist as long as asked, whose ends lie the hip line's seam and what the waist rises there from the hip line. */
 function fittedTop(gore: GoreHalves, hip: HipLine, rise: Rise): Path {
   const corner = goreFrame(gore).at(hip.level, 1);
-  const end = (side: 1 | -1, x: number, up: number): Point => {
-    const upright = Math.max(0, hip.seam + up) ** 2 - (corner.x - x) ** 2;
-    return point(side * x, corner.y - Math.sqrt(Math.max(0, upright)));
+  const end = (side: 1 | -1, wanted: number, up: number): Point => {
+    const reach = Math.max(0, hip.seam + up);
+    // A waist that dips almost to the hips is as wide as they ask: its seams keep their length.
+    const x = Math.max(wanted, corner.x - LEANS * reach);
+    return point(side * x, corner.y - Math.sqrt(Math.max(0, reach ** 2 - (corner.x - x) ** 2)));
   };
   const through = (x: number): Path => {
     const left = end(-1, x, rise.left);
     const right = end(1, x, rise.right);
     if (isLevel(rise)) return bowed(right);
     const drawn: Rise = { left: mm(-left.y), centre: rise.centre, right: mm(-right.y) };
-    return polyline(PLACES.map((place) => point(place * x, -riseAt(drawn, place))));
+    const [middle, half] = [(left.x + right.x) / 2, (right.x - left.x) / 2];
+    return polyline(PLACES.map((place) => point(middle + place * half, -riseAt(drawn, place))));
   };
   let x: number = gore.halfTop;
   let path = through(x);
   for (let i = 0; i < MOST_GOES; i++) {
     const half = lengthOf(path) / 2;
     if (Math.abs(half - gore.halfTop) < MET) break;
-    x *= gore.halfTop / half;
+    // A top that rises steeply from seam to seam keeps a width of its own.
+    x = Math.max(NARROWEST * gore.halfTop, (x * gore.halfTop) / half);
     path = through(x);
   }
   return path;
@@ -128,6 +137,9 @@ function fittedTop(gore: GoreHalves, hip: HipLine, rise: Rise): Path {
 
 /** A waist that bows less than this, mm, is straight. */
 const UNBOWED = 0.001;
+
+/** Of its own length a side may lean in at the most. */
+const LEANS = 0.95;
 
 /** The arc through the middle of the top line that ends at `right` and as far to the left. */
 function bowed(right: Point): Path {

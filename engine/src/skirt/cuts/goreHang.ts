@@ -4,10 +4,11 @@ import { figure } from '../codes.ts';
 import type { DraftContext } from '../context.ts';
 import type { TopNeed } from '../top.ts';
 import { goreFrame, waistCurveOf, type GoreHalves } from './goreFrame.ts';
-import type { GoreLevels } from './goreLevels.ts';
+import { ringed, type GoreLevels } from './goreLevels.ts';
 import { sewnGores } from './gorePanels.ts';
 import { quarterOf, type Gores } from './goreWidths.ts';
 import { flatHang, levelHang } from './hang.ts';
+import { ringOf } from './ringShape.ts';
 
 interface HangInput {
   readonly context: DraftContext;
@@ -32,11 +33,16 @@ export function goreHang(input: HangInput): Hung {
     radius === null
       ? flatHang({
           length,
-          flare: figure.length(mm(Math.max(0, bottom.value - top.value)), 'skirt.flareAtFold', { hem: bottom, top }),
+          flare: figure.length(mm(Math.max(0, bottom.value - top.value)), 'skirt.flareAtFold', {
+            hem: bottom,
+            top,
+          }),
           tolerance: mm(0),
           asked: false,
         })
-      : hang(apexOf(gore, radius, length), turn);
+      : ringed(levels)
+        ? hang(...ringApex(levels, length))
+        : hang(apexOf(gore, radius, levels, length), turn);
   const waist = gore.hip && waistArc(gore, gore.hip);
   if (!gore.hip) return hung;
   if (!waist)
@@ -52,13 +58,24 @@ export function goreHang(input: HangInput): Hung {
   return { ...hung, hang: { ...hung.hang, waistOrdinates, extraDepth } };
 }
 
+function ringApex({ top, hem }: GoreLevels, length: Figure<Mm>): readonly [Figure<Mm>, number] {
+  const { radius, halfSweep } = ringOf(top.front.value, hem.front.value, length.value);
+  return [figure.length(radius, 'skirt.apexRadius', { top: top.front, hem: hem.front, length }), halfSweep];
+}
+
 const halfOf = (half: Mm): Figure<Mm> => figure.length(half, 'skirt.goreSewnHalf');
 
-function apexOf({ halfTop, halfHem, hip }: GoreHalves, radius: Mm, length: Figure<Mm>): Figure<Mm> {
+function apexOf(
+  { halfTop, halfHem, hip }: GoreHalves,
+  radius: Mm,
+  levels: GoreLevels,
+  length: Figure<Mm>,
+): Figure<Mm> {
   const bottom = halfOf(halfHem);
-  if (!hip) return figure.length(radius, 'skirt.apexRadius', { top: halfOf(halfTop), hem: bottom, length });
-  const level = figure.length(hip.level, 'skirt.hipLine');
-  const below = figure.length(mm(length.value - hip.level), 'skirt.belowHip', { length, level });
+  if (!hip || !levels.hip)
+    return figure.length(radius, 'skirt.apexRadius', { top: halfOf(halfTop), hem: bottom, length });
+  const { level } = levels.hip;
+  const below = figure.length(mm(length.value - level.value), 'skirt.belowHip', { length, level });
   return figure.length(radius, 'skirt.goreApex', { hip: halfOf(hip.half), hem: bottom, below, level });
 }
 

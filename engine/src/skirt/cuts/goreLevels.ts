@@ -5,7 +5,15 @@ import type { DraftContext } from '../context.ts';
 import { hipNeed } from '../goesOn.ts';
 import type { TopNeed } from '../top.ts';
 import { floorOf, LAYERS, stepOf } from './common.ts';
-import { frontHemHalves, halvesOf, roundOfHalves, wider, type Gores, type Halves } from './goreWidths.ts';
+import {
+  areAlike,
+  frontHemHalves,
+  halvesOf,
+  roundOfHalves,
+  wider,
+  type Gores,
+  type Halves,
+} from './goreWidths.ts';
 import { hemRoundFor } from './hemRound.ts';
 
 export interface GoresWanted {
@@ -27,6 +35,12 @@ export interface GoreLevels {
   readonly notices: readonly Notice[];
 }
 
+/** Whether all the gores are alike; those of a fitted skirt, or of unlike widths, are drawn from their seams. */
+export const allAlike = ({ top, hem }: GoreLevels): boolean => areAlike(top) && areAlike(hem);
+
+/** Whether each is one piece of a ring from raw side to raw side. */
+export const ringed = (levels: GoreLevels): boolean => !levels.fitted && allAlike(levels);
+
 /** With what goes over the hips, the 2 in or 5 cm of ease that published blocks have there. */
 const HIP_MORE = { inches: inches(1), metric: mm(25) } as const;
 /** A fitted top is chalked to the finest line of a ruler: what is too much is too much at every edge of every gore. */
@@ -38,6 +52,9 @@ const HIGHEST_HIP = mm(20);
 const WIDEST_TURN = Math.PI / 4;
 /** Least from the apex to the raw top. */
 const CLEAR = 20;
+/** How far a side leans in from the hips for each unit up, and how much longer it may be for each unit of half the waist. */
+const MOST_LEAN = 0.6;
+const MOST_BOW = 0.4;
 
 /** How far below the panels' top the hips are widest; null where the skirt ends there. */
 export function hipLevelOf({ body }: DraftContext, { above }: TopNeed, length: Mm): Figure<Mm> | null {
@@ -64,19 +81,37 @@ export function goreLevels(
   length: Figure<Mm>,
 ): GoreLevels {
   const { mark } = context;
-  const fitted = need.opens ? need.round : null;
   const finest = isMetric(context) ? FINEST.metric : FINEST.inches;
+  const level = need.opens ? hipLevelOf(context, need, length.value) : null;
+  const fitted = need.opens ? fittedRound(gores, need.round, hipWanted(context), { level, length }) : null;
   const top = fitted
     ? halvesOf(gores, fitted, mm(Math.min(mark, finest)))
     : halvesOf(gores, pulledOn(context, wanted, need), mark);
   const hips = fitted ? halvesOf(gores, hipWanted(context), mark, top) : null;
-  const level = fitted ? hipLevelOf(context, need, length.value) : null;
   const above = hips ?? top;
-  const most = mostOf(gores, { above, top, depth: need.allowance.value }, length.value - (level?.value ?? 0));
+  const most = mostOf(gores, { above, top, level, length, depth: need.allowance.value });
   const hem = hemOf(context, wanted, gores, above, most);
-  const hip =
-    level && hips ? { level, halves: wider(hips, between(top, hem.halves, level, length)) } : null;
+  const hip = level && hips ? { level, halves: wider(hips, between(top, hem.halves, level, length)) } : null;
   return { top, hip, hem: hem.halves, fitted, notices: hem.notices };
+}
+
+/**
+ * The top that the waist asks for. Where the hips are so much wider that the sides could not lean in as far, it is wider, and
+ * gathered or darted onto the waist.
+ */
+function fittedRound(
+  { front, units }: Gores,
+  round: Figure<Mm>,
+  hips: Figure<Mm>,
+  at: { readonly level: Figure<Mm> | null; readonly length: Figure<Mm> },
+): Figure<Mm> {
+  const span = at.level?.value ?? at.length.value;
+  const narrowest = (round.value / units.value / 2) * Math.min(1, front.value);
+  // Sides are of one length on all gores: the waist of the narrowest must be wide enough to bow up to that of the widest.
+  const bowed = Math.sqrt((span + MOST_BOW * narrowest) ** 2 - span ** 2);
+  const leans = Math.min(MOST_LEAN * span, bowed);
+  const least = mm(hips.value - (2 * units.value * leans) / Math.max(1, front.value));
+  return least > round.value ? figure.length(least, 'skirt.fittedTopWider', { round, hips }) : round;
 }
 
 /** A top that passes over the hips: as full as asked, and never too tight to go on. */
@@ -97,16 +132,21 @@ interface Most {
 /** Finished half widths to which the gores can flare, and the round of all that keeps each within its own. */
 function mostOf(
   { front, units, seam }: Gores,
-  { above, top, depth }: { readonly above: Halves; readonly top: Halves; readonly depth: Mm },
-  below: number,
+  at: {
+    readonly above: Halves;
+    readonly top: Halves;
+    readonly level: Figure<Mm> | null;
+    readonly length: Figure<Mm>;
+    readonly depth: Mm;
+  },
 ): Most {
   const most = (name: keyof Halves): Mm => {
+    const [top, above] = [at.top[name].value - seam.value, at.above[name].value - seam.value];
     // The apex of the curves stays above the raw top.
-    const turn = Math.min(
-      WIDEST_TURN,
-      (top[name].value - seam.value) / (depth + 2 * seam.value + CLEAR),
-    );
-    return mm(above[name].value - seam.value + turn * below);
+    const turn = Math.min(WIDEST_TURN, top / (at.depth + 2 * seam.value + CLEAR));
+    return at.level
+      ? mm(above + turn * (at.length.value - at.level.value))
+      : mm(Math.max(above, top + turn * at.length.value));
   };
   const widest = { front: most('front'), other: most('other') };
   const round = mm(2 * units.value * Math.min(widest.front / front.value, widest.other));

@@ -4,8 +4,8 @@ import type { DraftContext } from '../context.ts';
 import type { Around, Panel, PanelName, Panels, PanelShape } from '../panel.ts';
 import type { TopNeed } from '../top.ts';
 import type { Allowances } from './edges.ts';
-import { goreFrame, hipSeamOf, type GoreHalves } from './goreFrame.ts';
-import { hipLevelOf, type GoreLevels } from './goreLevels.ts';
+import { goreFrame, hipSeamOf, mostUp, type GoreHalves } from './goreFrame.ts';
+import { allAlike, hipLevelOf, ringed, type GoreLevels } from './goreLevels.ts';
 import { goreShape, type NotchWish } from './goreShape.ts';
 import type { Gores, Halves } from './goreWidths.ts';
 import type { Rise } from './rise.ts';
@@ -19,7 +19,7 @@ interface Drawing extends Allowances {
 }
 
 /** The finished half widths of one gore; a fitted top is sewn to what was asked, a hair inside its mark. */
-export function sewnHalves(
+function sewnHalves(
   { seam }: Gores,
   { top, hip, hem, fitted }: GoreLevels,
   name: keyof Halves,
@@ -56,8 +56,8 @@ export function gorePanels(
   const { length, need, margin, top, hem, left, right } = drawing;
   const allowances = { margin, top, hem, left, right };
   const sewn = sewnGores(gores, levels, length.value);
-  const alike = sewn.front.halfTop === sewn.other.halfTop && sewn.front.halfHem === sewn.other.halfHem;
-  const kept = keptBy(sewn);
+  const alike = allAlike(levels);
+  const kept = keptBy(sewn, top.depth);
   // A skirt that ends above the hips is notched halfway down.
   const level = hipLevelOf(context, need, length.value)?.value ?? length.value / 2;
   const shapeFor = (name: keyof Halves, around: Around): PanelShape => {
@@ -72,8 +72,8 @@ export function gorePanels(
       rise,
       notches,
     });
-    if (levels.fitted || !alike || !gore.apex) return gore;
-    // Gores that are all alike are rings to the raw edge, whose marks are arcs from raw side to raw side.
+    if (!ringed(levels) || !gore.apex) return gore;
+    // Marks of gores that are all alike are arcs from raw side to raw side.
     const ring = ringOf(raw, levels.hem[name].value, length.value);
     return {
       ...ringShape({ ...ring, ...allowances, length: length.value, rise }),
@@ -123,21 +123,22 @@ function notchesOf({ from, to }: Around, fromHem: Mm, isFront: boolean): readonl
 
 const HAIR = 1e-9;
 
-/** What a rise may take of the side above the hips, of the apex's distance, or, dipping, of the panel's length. */
+/** What a dip may take of the side above the hips, or of the panel's length. */
 const MOST_OF_SIDE = 0.8;
-const MOST_OF_RADIUS = 0.5;
 const MOST_OF_LENGTH = 0.4;
 
 /** The rise that all the gores can have alike, so that their seams stay of one length. */
-function keptBy({ front, other }: Record<keyof Halves, GoreHalves>): (rise: Rise) => Rise {
+function keptBy({ front, other }: Record<keyof Halves, GoreHalves>, depth: Mm): (rise: Rise) => Rise {
   const bounds = [front, other].map((gore) => {
     const { radius, at } = goreFrame(gore);
-    if (!gore.hip) return { dip: MOST_OF_LENGTH * gore.length, up: MOST_OF_RADIUS * (radius ?? Infinity) };
+    if (!gore.hip) return { dip: MOST_OF_LENGTH * gore.length, up: mostUp(radius, depth) };
     const lean = at(gore.hip.level, 1).x - gore.halfTop;
     return { dip: MOST_OF_SIDE * (gore.hip.seam - Math.max(0, lean)), up: Infinity };
   });
-  const dip = Math.min(...bounds.map((each) => each.dip));
-  const up = Math.min(...bounds.map((each) => each.up));
+  // From seam to seam of the narrowest gore a top is no steeper than a roof.
+  const width = 2 * Math.min(front.halfTop, other.halfTop);
+  const dip = Math.min(width, ...bounds.map((each) => each.dip));
+  const up = Math.min(width, ...bounds.map((each) => each.up));
   const within = (each: Mm): Mm => mm(Math.max(-dip, Math.min(up, each)));
   return ({ left, centre, right }) => ({ left: within(left), centre: within(centre), right: within(right) });
 }

@@ -12,7 +12,8 @@ import { mm, type Mm } from '../../units/index.ts';
 import type { EdgeName, Notch, NotchUse, PanelEdge, PanelShape } from '../panel.ts';
 import type { Allowances, Beyond } from './edges.ts';
 import { goreFrame, goreTop, type GoreFrame, type GoreHalves } from './goreFrame.ts';
-import { LEVEL, type Rise } from './rise.ts';
+import { risenRaw, type GoreEdges } from './goreRisen.ts';
+import { LEVEL, isLevel, type Rise } from './rise.ts';
 
 /** A notch on the raw edge: along the top by its share of it, on a side by its height above the finished hem. */
 export type NotchWish = { readonly use: NotchUse; readonly lines: 1 | 2 } & (
@@ -20,7 +21,7 @@ export type NotchWish = { readonly use: NotchUse; readonly lines: 1 | 2 } & (
 );
 
 export interface GoreShape extends Allowances, GoreHalves {
-  /** Half width of the top to which the raw edge is chalked, where that lies a hair beyond what is sewn. */
+  /** Half width of a level top to which its raw edge is chalked, where that lies a hair beyond what is sewn. */
   readonly chalkedTop?: Mm;
   readonly margin: Mm;
   readonly rise?: Rise;
@@ -35,14 +36,13 @@ export function goreShape(s: GoreShape): PanelShape {
   const rise = s.rise ?? LEVEL;
   const frame = goreFrame(s);
   const finished = edgesOf(s, rise, frame);
-  const chalked = edgesOf({ ...s, halfTop: s.chalkedTop ?? s.halfTop }, rise, frame);
-  const raw = (hemDepth: number): Path[] =>
-    offsetOutline([
-      { path: chalked.waist, distance: s.top.depth },
-      { path: chalked.right, distance: s.right.depth },
-      { path: chalked.hem, distance: mm(hemDepth) },
-      { path: chalked.left, distance: s.left.depth },
-    ]);
+  // A level top has cloth square to it; a risen one, which may be steep, as much along its sides.
+  const level = isLevel(rise);
+  const drawn = level && s.chalkedTop ? edgesOf({ ...s, halfTop: s.chalkedTop }, rise, frame) : finished;
+  const raw = (hemDepth: number): Path[] => {
+    const beyond = { ...s, hem: { ...s.hem, depth: mm(hemDepth) } };
+    return level ? squareRaw(drawn, beyond) : risenRaw(drawn, beyond);
+  };
   const edge = (name: EdgeName, beyond: Beyond): PanelEdge => ({
     name,
     finished: finished[name],
@@ -64,7 +64,7 @@ export function goreShape(s: GoreShape): PanelShape {
 }
 
 /** Clockwise, each from where the one before ends. */
-function edgesOf(gore: GoreHalves, rise: Rise, frame: GoreFrame): Readonly<Record<EdgeName, Path>> {
+function edgesOf(gore: GoreHalves, rise: Rise, frame: GoreFrame): GoreEdges {
   const waist = goreTop(gore, rise);
   const [from, to] = [pointAt(waist, mm(0)), pointAt(waist, lengthOf(waist))];
   const down = (side: 1 | -1, corner: Point): Point[] => [
@@ -79,6 +79,14 @@ function edgesOf(gore: GoreHalves, rise: Rise, frame: GoreFrame): Readonly<Recor
     left: polyline(down(-1, from).reverse()),
   };
 }
+
+const squareRaw = (edges: GoreEdges, { top, right, hem, left }: Allowances): Path[] =>
+  offsetOutline([
+    { path: edges.waist, distance: top.depth },
+    { path: edges.right, distance: right.depth },
+    { path: edges.hem, distance: hem.depth },
+    { path: edges.left, distance: left.depth },
+  ]);
 
 /** Raw sides run beside radii: their sweep is that which they have half-way down. */
 function apexOf({ length, left, right }: GoreShape, { radius, turn }: GoreFrame): PanelShape['apex'] {

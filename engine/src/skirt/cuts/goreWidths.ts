@@ -20,6 +20,9 @@ export interface Halves {
   readonly other: Figure<Mm>;
 }
 
+/** Whether the front gore is like all the others at this level. */
+export const areAlike = ({ front, other }: Halves): boolean => front.value === other.value;
+
 /** What each of the other gores measures where the front one has a width of its own: they share the rest of the round. */
 export const shareRound = (total: Mm, front: Mm, gores: number): Mm => mm((total - front) / (gores - 1));
 
@@ -39,9 +42,7 @@ export function halvesOf(gores: Gores, round: Figure<Mm>, mark: Mm, atLeast?: Ha
   const other = chalked(exact, mark, 'skirt.goreHalf', { round, units, seam });
   const mine = mm((round.value * front.value) / units.value / 2 + seam.value);
   const first =
-    front.value === 1
-      ? other
-      : chalked(mine, mark, 'skirt.frontGoreHalf', { round, front, units, seam });
+    front.value === 1 ? other : chalked(mine, mark, 'skirt.frontGoreHalf', { round, front, units, seam });
   return atLeast ? wider({ front: first, other }, atLeast) : { front: first, other };
 }
 

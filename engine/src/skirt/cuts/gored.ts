@@ -11,6 +11,8 @@ import { goreLevels } from './goreLevels.ts';
 import { gorePanels } from './gorePanels.ts';
 import { goreMarks } from './goreMarks.ts';
 import { goresOf } from './goreWidths.ts';
+import { goredHandles } from './goredHandles.ts';
+import { frontHemLimits, fullnessLimits, hemRoundLimits } from './limits.ts';
 import { oneRound, seamSide } from './round.ts';
 
 /** Defaults are common practice, no source. */
@@ -21,14 +23,14 @@ const options = (fields: Fields) =>
     /** Width of the front gore for each unit of another's, from top to hem. */
     front: z.number().min(0.5).max(3).default(1),
     /** Finished hem of the front gore where the maker wants one of her own; the others share the rest. */
-    frontHem: fields.length({ least: mm(30), most: mm(3000) }).optional(),
+    frontHem: fields.length(frontHemLimits).optional(),
     /** Cloth round the top for each unit of the widest part of the body, where the skirt is pulled on. */
-    fullness: z.number().min(1).max(4).default(1.2),
+    fullness: z.number().min(fullnessLimits.least).max(fullnessLimits.most).default(1.2),
     /** Least that the hem is wider, all round, than the top that is pulled on or than the hips of a fitted skirt. */
     leastFlare: fields.usual({ least: mm(0), most: mm(4000) }, { inches: '24 in', metric: '60 cm' }),
     hemFloor: adultHemFloor(fields),
     /** Finished hem all round, where the maker wants one of her own. */
-    hemRound: fields.length({ least: mm(200), most: mm(12_000) }).optional(),
+    hemRound: fields.length(hemRoundLimits).optional(),
     ...commonOptions(fields),
   });
 
@@ -41,6 +43,7 @@ export type GoredOptions = z.infer<ReturnType<typeof options>>;
 export const gored: Cut<GoredOptions> = {
   kind: 'gored',
   options,
+  handles: goredHandles,
   draft(context, chosen, need) {
     const { finished, panel: length } = lengthsOf(context, need);
     const hem = figure.length(chosen.hem, 'skirt.hemAllowance');

@@ -1,5 +1,5 @@
 import type { Figure, Notice } from '../../figure/index.ts';
-import { longest, mm, type Mm } from '../../units/index.ts';
+import { longest, type Mm } from '../../units/index.ts';
 import { caution, figure } from '../codes.ts';
 
 export interface HemWish {
@@ -35,7 +35,8 @@ export function hemRoundFor(wish: HemWish): {
 /** A sum names only what counts: a child has no floor, and where no step is known there is none to speak of. */
 function usual({ floor, flare, step }: HemWish): Figure<Mm> {
   const value = longest(floor.value, flare.value, step.value);
-  if (floor.value > 0 && step.value > 0) return figure.length(value, 'skirt.hemWanted', { floor, flare, step });
+  if (floor.value > 0 && step.value > 0)
+    return figure.length(value, 'skirt.hemWanted', { floor, flare, step });
   if (floor.value > 0) return figure.length(value, 'skirt.hemWantedFloor', { floor, flare });
   if (step.value > 0) return figure.length(value, 'skirt.hemWantedStep', { flare, step });
   return figure.length(value, 'skirt.hemWantedFlare', { flare });

@@ -4,12 +4,15 @@ import { circle, type CircleOptions } from './circle.ts';
 import type { Cut } from './cut.ts';
 import { flared, type FlaredOptions } from './flared.ts';
 import { gathered, type GatheredOptions } from './gathered.ts';
+import { gored, type GoredOptions } from './gored.ts';
 import { tiered, type TieredOptions } from './tiered.ts';
+import { wrap, type WrapOptions } from './wrap.ts';
 
 export type { Cut, Draft, Hang, Marking, Marks, Overlap } from './cut.ts';
 
 /** Options of any cut: a union told apart by `kind`. */
-export type CutOptions = FlaredOptions | GatheredOptions | CircleOptions | TieredOptions;
+export type CutOptions =
+  FlaredOptions | GatheredOptions | CircleOptions | TieredOptions | GoredOptions | WrapOptions;
 export type CutKind = CutOptions['kind'];
 
 const cuts: { readonly [Kind in CutKind]: Cut<Extract<CutOptions, { kind: Kind }>> } = {
@@ -17,6 +20,8 @@ const cuts: { readonly [Kind in CutKind]: Cut<Extract<CutOptions, { kind: Kind }
   gathered,
   circle,
   tiered,
+  gored,
+  wrap,
 };
 
 /** Schema of any cut's options. */
@@ -26,6 +31,8 @@ export const cutOptions = (fields: Fields) =>
     gathered.options(fields),
     circle.options(fields),
     tiered.options(fields),
+    gored.options(fields),
+    wrap.options(fields),
   ]);
 
 /** The cut that these options are for. */

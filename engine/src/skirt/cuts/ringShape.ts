@@ -12,7 +12,7 @@ import {
 import { mm, radians, type Mm } from '../../units/index.ts';
 import type { PanelEdge, PanelShape } from '../panel.ts';
 import { finishedEdges, type Allowances } from './edges.ts';
-import { LEVEL, PLACES, isLevel, keptRise, riseAt, risenEdges, type Rise } from './rise.ts';
+import { LEVEL, PLACES, isLevel, keptRise, mirrored, riseAt, risenEdges, type Rise } from './rise.ts';
 
 export interface RingShape extends Allowances {
   /** Radius of the top line and half of the sweep, raw side to raw side. */
@@ -21,6 +21,8 @@ export interface RingShape extends Allowances {
   readonly length: Mm;
   readonly margin: Mm;
   readonly rise?: Rise;
+  /** The top that is cut, where it is higher than the panel's own: trimmed to it afterwards. */
+  readonly cutRise?: Rise;
 }
 
 /** Radius of the waist arc: every line from waist to hem is `length` long, so r = top·L / (hem − top). */
@@ -41,8 +43,10 @@ export function ringShape(s: RingShape): PanelShape {
   const rise = keptRise(s.rise ?? LEVEL, s.length, MOST_RISE * s.radius);
   const { radius: r, halfSweep } = s;
   const hemRadius = mm(r + s.length);
-  const topOf = (above: number): Path =>
-    isLevel(rise) ? [across(r, within(r - above), halfSweep)] : polyline(risenTop(s, rise, above));
+  const cutRise = s.cutRise ? keptRise(s.cutRise, s.length, MOST_RISE * s.radius) : rise;
+  const ends = sewnTop(s, rise);
+  const topOf = (above: number, rise: Rise): Path =>
+    isLevel(rise) ? [across(r, within(r - above), halfSweep)] : polyline(risenTop(s, ends, rise, above));
   const sector = (waist: Path, outer: number) => {
     const hem = back(r, outer, halfSweep);
     const [first] = waist;
@@ -53,11 +57,11 @@ export function ringShape(s: RingShape): PanelShape {
   };
   const raw = hemRadius + s.hem.depth;
   return {
-    edges: isLevel(rise) ? finishedEdges(sector(topOf(0), hemRadius), s) : edgesOf(s, rise),
-    trimmed: sector(topOf(s.top.depth), raw).outline,
-    cut: sector(topOf(s.top.depth), raw + s.margin).outline,
+    edges: isLevel(rise) ? finishedEdges(sector(topOf(0, rise), hemRadius), s) : edgesOf(s, rise),
+    trimmed: sector(topOf(s.top.depth, rise), raw).outline,
+    cut: sector(topOf(s.top.depth, cutRise), raw + s.margin).outline,
     notches: [],
-    symmetric: rise.left === rise.right && s.left.depth === s.right.depth && s.left.turned === s.right.turned,
+    symmetric: mirrored(cutRise) && s.left.depth === s.right.depth && s.left.turned === s.right.turned,
     apex: { waistRadius: r, hemRadius, halfSweep },
     length: s.length,
     hemAllowance: s.hem.depth,
@@ -75,14 +79,18 @@ const within = (radius: number): Mm => mm(Math.max(0.01, radius));
 const turnOf = (depth: Mm, radius: number): number => Math.asin(Math.min(1, depth / Math.max(depth, radius)));
 
 /** From stitching to stitching of the two sides at the top, as turns from the centre line. */
-const sewnTop = ({ radius, halfSweep, left, right }: RingShape, rise: Rise) => ({
+interface SewnTop {
+  readonly from: number;
+  readonly to: number;
+}
+
+const sewnTop = ({ radius, halfSweep, left, right }: RingShape, rise: Rise): SewnTop => ({
   from: turnOf(left.depth, radius - rise.left) - halfSweep,
   to: halfSweep - turnOf(right.depth, radius - rise.right),
 });
 
 /** Left to right along a line `above` the risen top line, on radii. */
-function risenTop(s: RingShape, rise: Rise, above: number): Point[] {
-  const { from, to } = sewnTop(s, rise);
+function risenTop(s: RingShape, { from, to }: SewnTop, rise: Rise, above: number): Point[] {
   const at = (turn: number, up: Mm): Point => onRing(s.radius, within(s.radius - above - up), turn);
   return [
     at(-s.halfSweep, rise.left),
@@ -104,7 +112,7 @@ function edgesOf(s: RingShape, rise: Rise): PanelEdge[] {
     right: { top: at(to, rise.right), hem: at(hemTo, -s.length) },
   };
   const hem = arc(apexOf(s.radius), hemRadius, radians(Math.PI / 2 - hemTo), radians(hemTo - hemFrom));
-  return risenEdges(corners, risenTop(s, rise, 0).slice(1, -1), [hem], s);
+  return risenEdges(corners, risenTop(s, { from, to }, rise, 0).slice(1, -1), [hem], s);
 }
 
 const apexOf = (r: number) => point(0, -r);

@@ -45,6 +45,26 @@ export function keptRise(rise: Rise, length: Mm, most = Infinity): Rise {
   };
 }
 
+/** Whether the left half of a top so risen is its right half mirrored. */
+export const mirrored = (rise: Rise): boolean =>
+  PLACES.every((place) => Math.abs(riseAt(rise, place) - riseAt(rise, -place)) < 1e-9);
+
+/** More than a chord of the top that is cut lies below the curve that it is trimmed to. */
+const A_LITTLE = 0.5;
+
+/**
+ * The rise that panels are cut with so that they are alike and each is its own mirror image, whatever their own: they can
+ * be cut at one go, and each is trimmed to its own top afterwards. The same at every place where `straight`.
+ */
+export function cutTogether(rises: readonly Rise[], straight = false): Rise {
+  if (rises.every(isLevel)) return LEVEL;
+  const highest = (place: number): number =>
+    A_LITTLE + Math.max(...rises.flatMap((rise) => [riseAt(rise, place), riseAt(rise, -place)]));
+  const top = straight ? mm(Math.max(...PLACES.map(highest))) : null;
+  const along = (place: number): number => top ?? highest(place);
+  return { left: mm(along(-1)), centre: mm(along(0)), right: mm(along(1)), along };
+}
+
 /** Chords by which a risen top is drawn between its seams: each is within a hair of the curve. */
 const CHORDS = 36;
 

@@ -2,7 +2,7 @@ import { line, point, polyline, type Path, type Point } from '../../geometry/ind
 import { mm, type Mm } from '../../units/index.ts';
 import type { PanelEdge, PanelShape } from '../panel.ts';
 import { finishedEdges, type Allowances } from './edges.ts';
-import { LEVEL, PLACES, isLevel, keptRise, riseAt, risenEdges, type Rise } from './rise.ts';
+import { LEVEL, PLACES, isLevel, keptRise, mirrored, riseAt, risenEdges, type Rise } from './rise.ts';
 
 export interface StraightShape extends Allowances {
   /** Half widths raw side to centre, at the top line and at the hem line. */
@@ -11,6 +11,8 @@ export interface StraightShape extends Allowances {
   readonly length: Mm;
   readonly margin: Mm;
   readonly rise?: Rise;
+  /** The top that is cut, where it is higher than the panel's own: trimmed to it afterwards. */
+  readonly cutRise?: Rise;
 }
 
 /**
@@ -20,20 +22,28 @@ export interface StraightShape extends Allowances {
 export function straightShape(s: StraightShape): PanelShape {
   const rise = keptRise(s.rise ?? LEVEL, s.length);
   const half = halfAt(s);
-  const topOf = (above: number): Point[] =>
+  const across = sewnTop(s, rise);
+  const topOf = (above: number, rise: Rise): Point[] =>
     isLevel(rise)
       ? [point(-half(-above), -above), point(half(-above), -above)]
-      : risenTop(s, rise, above, half(-above));
-  const top = topOf(0);
+      : risenTop(across, rise, above, half(-above));
+  const cutRise = s.cutRise ? keptRise(s.cutRise, s.length) : rise;
+  const top = topOf(0, rise);
   const topLeft = top[0] ?? point(0, 0);
   const topRight = top.at(-1) ?? point(0, 0);
   const corner = (side: 1 | -1, y: number): Point => point(side * half(y), y);
-  const outline = (bottom: number): Path => {
+  const outline = (bottom: number, above: readonly Point[]): Path => {
     const levels = [s.length, bottom].filter((y, i, all) => i === 0 || y > (all[i - 1] ?? 0));
     const right = levels.map((y) => corner(1, y));
     const left = levels.map((y) => corner(-1, y)).reverse();
-    const above = s.top.depth > 0 ? [topLeft, ...topOf(s.top.depth), topRight] : top;
     return polyline([...left.slice(-1), ...above, ...right, ...left.slice(0, -1)], { closed: true });
+  };
+  const ownTop = s.top.depth > 0 ? [topLeft, ...topOf(s.top.depth, rise), topRight] : top;
+  // Cut for a higher top, mirrored sides run straight up to it, beside the lean that they are trimmed to later.
+  const higherTop = (higher: Rise): Point[] => {
+    const raw = topOf(s.top.depth, higher);
+    const line = s.top.turned ? [] : topOf(0, higher);
+    return [...line.slice(0, 1), ...raw, ...line.slice(-1)];
   };
   const rawHem = s.length + s.hem.depth;
   return {
@@ -48,10 +58,10 @@ export function straightShape(s: StraightShape): PanelShape {
           s,
         )
       : edgesOf(s, rise),
-    trimmed: outline(rawHem),
-    cut: outline(rawHem + s.margin),
+    trimmed: outline(rawHem, ownTop),
+    cut: outline(rawHem + s.margin, s.cutRise && !isLevel(cutRise) ? higherTop(cutRise) : ownTop),
     notches: [],
-    symmetric: rise.left === rise.right && s.left.depth === s.right.depth && s.left.turned === s.right.turned,
+    symmetric: mirrored(cutRise) && s.left.depth === s.right.depth && s.left.turned === s.right.turned,
     apex: null,
     length: s.length,
     hemAllowance: s.hem.depth,
@@ -77,7 +87,12 @@ const seamAlong = (s: StraightShape, depth: Mm, rise: Mm): number =>
   depth * Math.hypot(1, (s.halfHem - s.halfTop) / (s.length + rise));
 
 /** From stitching to stitching of the two sides at the top, as x. */
-const sewnTop = (s: StraightShape, rise: Rise) => ({
+interface SewnTop {
+  readonly from: number;
+  readonly to: number;
+}
+
+const sewnTop = (s: StraightShape, rise: Rise): SewnTop => ({
   from: seamAlong(s, s.left.depth, rise.left) - s.halfTop,
   to: s.halfTop - seamAlong(s, s.right.depth, rise.right),
 });
@@ -86,8 +101,7 @@ const sewnTop = (s: StraightShape, rise: Rise) => ({
  * Left to right along a line `above` the risen top line. Only its ends lean as the sides do: along a dip that leaned too,
  * a steep side would cross it.
  */
-function risenTop(s: StraightShape, rise: Rise, above: number, half: number): Point[] {
-  const { from, to } = sewnTop(s, rise);
+function risenTop({ from, to }: SewnTop, rise: Rise, above: number, half: number): Point[] {
   const at = (t: number): Point => point(from + ((t + 1) / 2) * (to - from), -above - riseAt(rise, t));
   // Where the side runs on narrower above a seam, the outermost places lie beside the cloth.
   const inner = PLACES.map(at).filter(({ x }) => Math.abs(x) < half);
@@ -101,7 +115,7 @@ function edgesOf(s: StraightShape, rise: Rise): PanelEdge[] {
     left: { top: point(from, -rise.left), hem: point(-hemAt(s.left.depth, rise.left), s.length) },
     right: { top: point(to, -rise.right), hem: point(hemAt(s.right.depth, rise.right), s.length) },
   };
-  const top = risenTop(s, rise, 0, s.halfTop).slice(1, -1);
+  const top = risenTop({ from, to }, rise, 0, s.halfTop).slice(1, -1);
   return risenEdges(corners, top, polyline([corners.right.hem, corners.left.hem]), s);
 }
 

@@ -8,6 +8,8 @@ import { work, type Work } from '../works.ts';
 import { adultHemFloor, commonOptions, cutLength, LAYERS, lengthsOf, roundOf } from './common.ts';
 import type { Cut, Marks } from './cut.ts';
 import { flatHang } from './hang.ts';
+import { fullnessLimits, shareLimits } from './limits.ts';
+import { tierHandles } from './tierHandles.ts';
 import { tierHeights } from './tierHeights.ts';
 import { MOST_RATIO, tierRounds, type TierRound } from './tierRounds.ts';
 import { tierPanels } from './tierPanels.ts';
@@ -24,9 +26,9 @@ const options = (fields: Fields) =>
       .max(MOST_TIERS - 1)
       .optional(),
     /** What each tier is of the length, from the top down, one against the other; equal where none is given. */
-    shares: z.array(z.number().min(1).max(5)).max(MOST_TIERS).optional(),
+    shares: z.array(z.number().min(shareLimits.least).max(shareLimits.most)).max(MOST_TIERS).optional(),
     /** Cloth round the top tier for each unit of the widest part of the body. */
-    fullness: z.number().min(1).max(4).default(1.25),
+    fullness: z.number().min(fullnessLimits.least).max(fullnessLimits.most).default(1.25),
     /** Seam allowance where a tier hangs from the one above. */
     tierSeam: fields.usual({ least: mm(3), most: mm(60) }, { inches: '1/2 in', metric: '1.2 cm' }),
     hemFloor: adultHemFloor(fields),
@@ -44,6 +46,7 @@ export type TieredOptions = z.infer<ReturnType<typeof options>>;
 export const tiered: Cut<TieredOptions> = {
   kind: 'tiered',
   options,
+  handles: tierHandles,
   draft(context, chosen, need) {
     const { finished, panel: length } = lengthsOf(context, need);
     const hem = figure.length(chosen.hem, 'skirt.hemAllowance');
@@ -51,10 +54,14 @@ export const tiered: Cut<TieredOptions> = {
     const seam = figure.length(chosen.sideSeam, 'skirt.sideSeam');
     const tierSeam = figure.length(chosen.tierSeam, 'skirt.tierSeam');
     const { tiers, notices } = tierRounds(context, chosen, need, seam);
-    const high = tierHeights(length.value, chosen, context.mark);
+    // What growth tucks take up lies below the waist, in the top tier: seams stay where they are above the hem.
+    const tucks = context.inTucks?.value ?? 0;
+    const high = tierHeights(mm(length.value - tucks), chosen, context.mark);
     const last = chosen.tiers - 1;
     const built = tiers.map((tier, i): Built => {
-      const { height, fromHem } = high.heights[i] ?? { height: mm(0), fromHem: mm(0) };
+      const plain = high.heights[i] ?? { height: mm(0), fromHem: mm(0) };
+      const { fromHem } = plain;
+      const height = mm(plain.height + (i === 0 ? tucks : 0));
       const top = i === 0 ? need.allowance : tierSeam;
       const bottom = i === last ? hem : tierSeam;
       const cut = cutLength(figure.length(height, 'skirt.tierHeight'), top, bottom, margin, context.mark);

@@ -26,6 +26,7 @@ export type {
   Slits,
   Takes,
 } from './extra.ts';
+export { extrasHandles } from './handles.ts';
 export { withPocketNotches } from './pocketNotches.ts';
 
 /** Schema of the extras: each is there when it is named. */
@@ -45,12 +46,16 @@ export type ExtrasOptions = z.infer<ReturnType<typeof extrasOptions>>;
 export const takenInTucks = (given: DraftGiven, { tucks }: ExtrasOptions): Figure<Mm> | null =>
   tucks ? takenUp(given, tucks) : null;
 
+/** What a deep hem adds to the cut's own; 0 without. */
+export const hemDeepenedBy = (given: DraftGiven, { tucks }: ExtrasOptions): Mm =>
+  tucks ? deepenedBy(given, tucks) : mm(0);
+
 /** The cut as chosen, and in its hem what it is to be let down. */
 export const deepenedCut = <Cut extends CutOptions>(
   given: DraftGiven,
-  { tucks }: ExtrasOptions,
+  chosen: ExtrasOptions,
   cut: Cut,
-): Cut => withDeepHem(cut, tucks ? deepenedBy(given, tucks) : mm(0));
+): Cut => withDeepHem(cut, hemDeepenedBy(given, chosen));
 
 const NONE = { extra: null, notices: [] } as const;
 

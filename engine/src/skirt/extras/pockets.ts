@@ -14,6 +14,8 @@ import { bagWidthFor, handOf, openingFor } from './hand.ts';
 import { pocketBag } from './pocketBag.ts';
 import { seamAt } from './seamsOf.ts';
 
+export const pocketBelowLimits = { least: mm(0), most: mm(600) };
+
 /** Pockets in the side seams. Defaults are common practice, no source. */
 export const pocketOptions = (fields: Fields) =>
   z.strictObject({
@@ -23,7 +25,7 @@ export const pocketOptions = (fields: Fields) =>
     /** Round the knuckles, the thumb laid in the palm, where it was measured. */
     hand: fields.length({ least: mm(80), most: mm(400) }).optional(),
     /** From the panels' top line down to the opening. */
-    below: fields.length({ least: mm(0), most: mm(600) }).optional(),
+    below: fields.length(pocketBelowLimits).optional(),
     seam: fields.usual({ least: mm(6), most: mm(40) }, { inches: '1/2 in', metric: '1.2 cm' }),
     cloth: z.enum(['skirt', 'lining']).default('skirt'),
   });

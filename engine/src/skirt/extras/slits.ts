@@ -15,12 +15,14 @@ import type { GrowthTucks, Planned, SeamSide, Slits } from './extra.ts';
 import { pieceOf } from './piece.ts';
 import { seamAt } from './seamsOf.ts';
 
+export const slitLimits = { least: mm(20), most: mm(1500) };
+
 /** Seams left open from the hem up. Defaults are common practice, no source. */
 export const slitOptions = (fields: Fields) =>
   z.strictObject({
     where: z.enum(['sides', 'left side', 'right side', 'back']).default('sides'),
     /** From the finished hem up; what a step asks where it is not given. */
-    height: fields.length({ least: mm(20), most: mm(1500) }).optional(),
+    height: fields.length(slitLimits).optional(),
     /** Finished depth of the strips that face its edges. */
     facing: fields.usual({ least: mm(10), most: mm(100) }, { inches: '1 in', metric: '2.5 cm' }),
   });

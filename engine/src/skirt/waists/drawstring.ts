@@ -9,12 +9,15 @@ import { work } from '../works.ts';
 import { cordOnChild, isChild } from './cordOnChild.ts';
 import { gatherNotices, gatherRatioOf, narrow } from './elastic.ts';
 import { forExpecting } from './expecting.ts';
+import { turnedHandle } from './handles.ts';
 import type { Cord, Waist } from './waist.ts';
+
+const cordWidthLimits = { least: mm(2), most: mm(60) };
 
 const options = (fields: Fields) =>
   z.strictObject({
     kind: z.literal('drawstring'),
-    cordWidth: fields.usual({ least: mm(2), most: mm(60) }, { inches: '3/8 in', metric: '1 cm' }),
+    cordWidth: fields.usual(cordWidthLimits, { inches: '3/8 in', metric: '1 cm' }),
     /** A drawstring's tunnel is cord + ¼ in (apparel quality-standards manual). */
     ease: fields.usual(narrow, { inches: '1/4 in', metric: '0.6 cm' }),
     turnUnder: fields.usual(narrow, { inches: '1/4 in', metric: '0.5 cm' }),
@@ -35,6 +38,14 @@ const CATCH_ROUNDS = 2;
 export const drawstring: Waist<DrawstringOptions> = {
   kind: 'drawstring',
   options,
+  handles: (context, { cordWidth, ease, turnUnder }) => [
+    turnedHandle(context, {
+      key: 'cordWidth',
+      width: cordWidth,
+      limits: cordWidthLimits,
+      rest: ease + turnUnder,
+    }),
+  ],
   top: (context, { cordWidth, ease, turnUnder }) => ({
     allowance: figure.length(mm(cordWidth + ease + turnUnder), 'waist.cordCasing', {
       cord: figure.length(cordWidth, 'waist.cord'),

@@ -13,10 +13,11 @@ const mostGathered: Readonly<Record<ClothWeight, number>> = { light: 3, medium: 
 const LEAST_GATHERED = 1.15;
 
 export const narrow = { least: mm(1), most: mm(150) };
+export const elasticWidthLimits = { least: mm(3), most: mm(100) };
 
 /** Options of any casing that elastic runs through all the way round. */
 export const elasticOptions = (fields: Fields) => ({
-  elasticWidth: fields.usual({ least: mm(3), most: mm(100) }, { inches: '3/4 in', metric: '2 cm' }),
+  elasticWidth: fields.usual(elasticWidthLimits, { inches: '3/4 in', metric: '2 cm' }),
   /** Room for the elastic to move in its tunnel. */
   ease: fields.usual(narrow, { inches: '1/4 in', metric: '0.5 cm' }),
   /** Elastic for each unit of waist: 0.933 is 2 in off a 30 in waist. Common practice, no source. */

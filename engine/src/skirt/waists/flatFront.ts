@@ -11,6 +11,7 @@ import { gatherNotices, gatherRatioOf } from './elastic.ts';
 import { elasticCatches } from './elasticWorks.ts';
 import { forExpecting } from './expecting.ts';
 import { foldedHeight, foldedStrip, foldedStripOptions, heldStrip } from './foldedStrip.ts';
+import { stripHandle } from './handles.ts';
 import { heldNotices } from './held.ts';
 import { topHalves } from './frontTop.ts';
 import { stripPart } from './strip.ts';
@@ -43,6 +44,7 @@ function flatPart({ body, mark }: DraftContext, { frontShare }: FlatFrontOptions
 export const flatFront: Waist<FlatFrontOptions> = {
   kind: 'flat front',
   options,
+  handles: (context, chosen) => [stripHandle('band', context, chosen)],
   top(context, chosen) {
     const { seam, height } = foldedStrip(heldStrip(context, chosen), context.mark);
     const needed = hipNeed(context.body);

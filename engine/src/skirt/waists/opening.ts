@@ -4,7 +4,12 @@ import { figure, problem } from '../codes.ts';
 import type { DraftContext } from '../context.ts';
 import type { Draft } from '../cuts/index.ts';
 import { hipNeed } from '../goesOn.ts';
+import type { OptionHandle } from '../handle.ts';
 import { roundAt } from './roundAt.ts';
+import type { WaistPlan } from './waist.ts';
+
+/** From the top of the waist down, where the maker wants one of her own. */
+export const openingLimits = { least: mm(20), most: mm(600) };
 
 interface Opened {
   /** From the top of the waist down, and what of it lies below the band. */
@@ -35,11 +40,11 @@ export function openingOf(
   const needed = hipNeed(context.body);
   const spread = figure.length(mm((needed.value - band.value) / 2), 'waist.openingSpread', { needed, band });
   const enough = enoughOf(context, hipDepth, spread, height);
-  const most = mm(height.value + MOST_OF_PANEL * draft.panelLength.value);
+  const { least, most } = boundsOf(context, draft, height);
   const depth =
     asked === undefined
       ? { ...enough, value: mm(Math.min(enough.value, most)) }
-      : figure.length(mm(Math.min(most, Math.max(height.value + context.mark, asked))), 'waist.openingAsked');
+      : figure.length(mm(Math.min(most, Math.max(least, asked))), 'waist.openingAsked');
   const below = figure.length(mm(depth.value - height.value), 'waist.openingBelow', { depth, height });
 
   const under = (from: number): Mm => mm(from - height.value);
@@ -54,6 +59,35 @@ export function openingOf(
     below,
     notices: tooShort ? [problem('waist.openingTooShort', { depth, needed, enough })] : [],
   };
+}
+
+function boundsOf(
+  { mark }: DraftContext,
+  draft: Draft,
+  height: Figure<Mm>,
+): { readonly least: Mm; readonly most: Mm } {
+  return { least: mm(height.value + mark), most: mm(height.value + MOST_OF_PANEL * draft.panelLength.value) };
+}
+
+/** How far the opening goes down; nothing where the waist does not open. */
+export function openingHandles(
+  context: DraftContext,
+  draft: Draft,
+  { above, closure }: WaistPlan,
+): readonly OptionHandle[] {
+  // On the deepest hips the zip that is enough is longer than anybody may write.
+  if (!closure || closure.depth.value > openingLimits.most) return [];
+  const { least, most } = boundsOf(context, draft, above);
+  return [
+    {
+      name: 'opening',
+      value: closure.depth.value,
+      least: Math.max(openingLimits.least, least),
+      most: Math.min(openingLimits.most, most),
+      step: context.mark,
+      writes: (value) => ({ lengths: { openingDepth: value } }),
+    },
+  ];
 }
 
 /** The next length of zip below the band that does. */

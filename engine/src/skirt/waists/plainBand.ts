@@ -8,23 +8,26 @@ import type { Part } from '../panel.ts';
 import { work, type Work } from '../works.ts';
 import { bandWidth } from './bandWidth.ts';
 import { forExpecting } from './expecting.ts';
+import { bandHandle } from './handles.ts';
 import { heldHeight, heldNotices } from './held.ts';
 import { seamOption } from './foldedStrip.ts';
-import { openingOf } from './opening.ts';
+import { openingHandles, openingLimits, openingOf } from './opening.ts';
 import { stripPart } from './strip.ts';
 import { takeUp, takeUpOptions } from './takeUp.ts';
 import type { Waist } from './waist.ts';
+
+const heightLimits = { least: mm(10), most: mm(150) };
 
 /** Defaults are common practice, no source; published blocks have 3 cm of ease at the waist. */
 const options = (fields: Fields) =>
   z.strictObject({
     kind: z.literal('plain waistband'),
-    height: fields.usual({ least: mm(10), most: mm(150) }, { inches: '1 1/2 in', metric: '4 cm' }),
+    height: fields.usual(heightLimits, { inches: '1 1/2 in', metric: '4 cm' }),
     seam: seamOption(fields),
     ease: fields.usual({ least: mm(0), most: mm(100) }, { inches: '1 in', metric: '2.5 cm' }),
     opens: z.enum(['zip', 'placket']).default('zip'),
     /** From the top of the waist down, where the maker wants one of her own. */
-    openingDepth: fields.length({ least: mm(20), most: mm(600) }).optional(),
+    openingDepth: fields.length(openingLimits).optional(),
     overlap: fields.usual({ least: mm(0), most: mm(150) }, { inches: '1 in', metric: '2.5 cm' }),
     ...takeUpOptions(fields),
   });
@@ -54,6 +57,10 @@ function closedBand({ body, mark }: DraftContext, { ease }: PlainBandOptions): F
 export const plainBand: Waist<PlainBandOptions> = {
   kind: 'plain waistband',
   options,
+  handles: (context, _, draft, waist) => [
+    bandHandle(context, waist.above.value, heightLimits),
+    ...openingHandles(context, draft, waist),
+  ],
   top: (context, chosen) => ({
     allowance: seamOf(chosen),
     turned: false,

@@ -8,6 +8,7 @@ import { elasticCut, gatherNotices, gatherRatioOf, stretchNotices } from './elas
 import { elasticWorks } from './elasticWorks.ts';
 import { forExpecting } from './expecting.ts';
 import { foldedHeight, foldedStrip, foldedStripOptions, heldStrip } from './foldedStrip.ts';
+import { stripHandle } from './handles.ts';
 import { heldNotices } from './held.ts';
 import { quartersOf, stripPart } from './strip.ts';
 import type { Waist } from './waist.ts';
@@ -21,6 +22,7 @@ export type SeparateCasingOptions = z.infer<ReturnType<typeof options>>;
 export const separateCasing: Waist<SeparateCasingOptions> = {
   kind: 'separate casing',
   options,
+  handles: (context, chosen) => [stripHandle('casing', context, chosen)],
   top(context, chosen) {
     const { seam, height } = foldedStrip(heldStrip(context, chosen), context.mark);
     return { allowance: seam, turned: false, above: height, round: hipNeed(context.body), opens: false };

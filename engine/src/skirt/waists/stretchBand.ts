@@ -8,16 +8,19 @@ import { hipNeed } from '../goesOn.ts';
 import { work } from '../works.ts';
 import { bandWidth } from './bandWidth.ts';
 import { gatherNotices, gatherRatioOf } from './elastic.ts';
+import { bandHandle } from './handles.ts';
 import { heldHeight, heldNotices } from './held.ts';
 import { quartersOf, stripPart } from './strip.ts';
 import type { Waist } from './waist.ts';
+
+const heightLimits = { least: mm(10), most: mm(350) };
 
 /** Defaults are common practice, no source. */
 const options = (fields: Fields) =>
   z.strictObject({
     kind: z.literal('stretch band'),
     /** Finished: 3 in lies under the belly, 8 to 10 in reach over it. */
-    height: fields.usual({ least: mm(10), most: mm(350) }, { inches: '3 in', metric: '8 cm' }),
+    height: fields.usual(heightLimits, { inches: '3 in', metric: '8 cm' }),
     /** Band for each unit of waist where it sits. */
     bandShare: fields.percent(50, 100).prefault(85),
     /** How far the knit stretches, as a share of its own length. */
@@ -35,6 +38,7 @@ const GATHER_ROWS = 2;
 export const stretchBand: Waist<StretchBandOptions> = {
   kind: 'stretch band',
   options,
+  handles: (context, _, _draft, { above }) => [bandHandle(context, above.value, heightLimits)],
   top: (context, { height, seam }) => ({
     allowance: figure.length(seam, 'waist.seam'),
     turned: false,

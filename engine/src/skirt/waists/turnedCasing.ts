@@ -7,6 +7,7 @@ import { work } from '../works.ts';
 import {
   elasticCut,
   elasticOptions,
+  elasticWidthLimits,
   gatherNotices,
   gatherRatioOf,
   narrow,
@@ -14,6 +15,7 @@ import {
 } from './elastic.ts';
 import { elasticWorks } from './elasticWorks.ts';
 import { forExpecting } from './expecting.ts';
+import { turnedHandle } from './handles.ts';
 import type { Waist } from './waist.ts';
 
 const options = (fields: Fields) =>
@@ -32,6 +34,14 @@ export type TurnedCasingOptions = z.infer<ReturnType<typeof options>>;
 export const turnedCasing: Waist<TurnedCasingOptions> = {
   kind: 'turned casing',
   options,
+  handles: (context, { elasticWidth, ease, turnUnder }) => [
+    turnedHandle(context, {
+      key: 'elasticWidth',
+      width: elasticWidth,
+      limits: elasticWidthLimits,
+      rest: ease + turnUnder,
+    }),
+  ],
   top: (context, { elasticWidth, ease, turnUnder }) => ({
     allowance: figure.length(mm(elasticWidth + ease + turnUnder), 'waist.casing', {
       elastic: figure.length(elasticWidth, 'waist.elastic'),

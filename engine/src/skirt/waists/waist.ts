@@ -4,6 +4,7 @@ import type { Figure, Notice } from '../../figure/index.ts';
 import type { Mm } from '../../units/index.ts';
 import type { DraftContext } from '../context.ts';
 import type { Draft } from '../cuts/index.ts';
+import type { OptionHandle } from '../handle.ts';
 import type { Part } from '../panel.ts';
 import type { TopNeed } from '../top.ts';
 import type { Work } from '../works.ts';
@@ -74,4 +75,11 @@ export interface Waist<Options extends { readonly kind: string }> {
   /** What it asks of the panels below it. */
   readonly top: (context: DraftContext, options: Options) => TopNeed;
   readonly plan: (context: DraftContext, options: Options, draft: Draft) => WaistPlan;
+  /** What of it can be taken hold of. */
+  readonly handles: (
+    context: DraftContext,
+    options: Options,
+    draft: Draft,
+    waist: WaistPlan,
+  ) => readonly OptionHandle[];
 }

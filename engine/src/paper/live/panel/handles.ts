@@ -1,7 +1,8 @@
 import { distance, point, type Point } from '../../../geometry/index.ts';
 import { handlesOf, type HandleName, type SkirtPlan } from '../../../plan/index.ts';
 import type { PlacedHandle } from '../livePicture.ts';
-import { halvesOf, levelPoint, type Sheet } from './sheet.ts';
+import { halvesOf, levelPoint, type Sheets } from './sheet.ts';
+import { levelAt, sheetWith } from './where.ts';
 
 /** How far apart handles are kept where there is room: 44 px where the drawing, 120 mm wide, fills a small phone. */
 const APART = 15;
@@ -19,10 +20,10 @@ interface Wanted {
 }
 
 /** What of the panel can be taken hold of, each where it moves the line that it is named for. */
-export function placedHandles(plan: SkirtPlan, sheet: Sheet): PlacedHandle[] {
+export function placedHandles(plan: SkirtPlan, sheets: Sheets): PlacedHandle[] {
   const known = new Set(handlesOf(plan).map(({ name }) => name));
   const placed: PlacedHandle[] = [];
-  for (const { places, ...handle } of wanted(plan, sheet))
+  for (const { places, ...handle } of wanted(plan, sheets))
     if (known.has(handle.name)) {
       const at = freest(places, placed);
       if (at) placed.push({ ...handle, at });
@@ -43,12 +44,15 @@ function freest(places: readonly Point[], placed: readonly PlacedHandle[]): Poin
   return best;
 }
 
-function wanted(plan: SkirtPlan, sheet: Sheet): Wanted[] {
+function wanted(plan: SkirtPlan, sheets: Sheets): Wanted[] {
+  const sheet = sheets.main;
+  const [first] = sheets.all;
   const { shape, side, at, scale } = sheet;
   const halves = halvesOf(plan);
   const { waistQuarter, hemQuarter } = plan.skirt.marks;
   const [waist, hem] = [side(1, 0), side(1, shape.length)];
-  const along = (y: number): Point[] => spreadAlong((share) => levelPoint(sheet, y, share), OUTWARDS);
+  const along = (y: number, on = sheet): Point[] =>
+    spreadAlong((share) => levelPoint(on, y, share), OUTWARDS);
   // A mark may count several panels, and an arc is longer than its reach: the value over what is drawn of it.
   const mark = (value: number, half: number, end: Point): number =>
     half > 0 ? value / Math.max(1e-3, end.x - at(point(0, 0)).x) : 1 / scale;
@@ -63,8 +67,8 @@ function wanted(plan: SkirtPlan, sheet: Sheet): Wanted[] {
     },
     { name: 'length', towards: DOWN, perMm: 1 / scale, places: along(shape.length) },
     { name: 'hem', towards: DOWN, perMm: 1 / scale, places: along(shape.length + shape.hemAllowance) },
-    { name: 'casing', ...move, places: along(-shape.topAllowance) },
-    ...rowHandles(plan, sheet),
+    { name: 'casing', ...move, places: along(-first.shape.topAllowance, first) },
+    ...rowHandles(plan, sheets),
   ];
 }
 
@@ -75,17 +79,21 @@ const MIDDLE = [0.5, 0.62, 0.74, 0.56, 0.68, 0.44, 0.8];
 
 const spreadAlong = (of: (share: number) => Point, shares: readonly number[]): Point[] => shares.map(of);
 
-function rowHandles({ ribbons, skirt }: SkirtPlan, sheet: Sheet): Wanted[] {
-  const { length } = skirt.panels[0].shape;
+function rowHandles({ ribbons, skirt }: SkirtPlan, sheets: Sheets): Wanted[] {
   const bands = new Set<number>();
   return ribbons.rows.flatMap((row): Wanted[] => {
     const first = !bands.has(row.band);
     bands.add(row.band);
     if (!first) return [];
-    const level = (fromHem: number, shares: readonly number[]): Point[] =>
-      spreadAlong((share) => levelPoint(sheet, length - fromHem, share), shares);
-    const move = { towards: UP, perMm: 1 / sheet.scale };
     const { fromHem, width, gapBelow } = row;
+    const own = sheetWith(row, sheets);
+    const level = (at: number, shares: readonly number[]): Point[] => {
+      const { sheet, y } = levelAt(skirt, sheets, at);
+      // Unlike panels have one length: a row that only others carry lies on them at the same level.
+      const on = sheets.tiers ? sheet : (own ?? sheet);
+      return spreadAlong((share) => levelPoint(on, y, share), shares);
+    };
+    const move = { towards: UP, perMm: 1 / sheets.main.scale };
     return [
       { name: `row ${row.number}`, ...move, places: level(fromHem.value + width.value / 2, FROM_LEFT) },
       ...(gapBelow

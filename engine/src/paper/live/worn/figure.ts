@@ -1,13 +1,11 @@
 import { point, polyline, type Path } from '../../../geometry/index.ts';
 import { mm } from '../../../units/index.ts';
-import { area, group, stroke, type Ink, type Mark } from '../../drawing/index.ts';
+import { area, group, stroke, type Mark } from '../../drawing/index.ts';
 import { quiet } from './colours.ts';
+import { head, washed } from './head.ts';
 import { mirrored, oval, smooth, type Spot } from './smooth.ts';
 import { HALF_BREADTH, type Stance } from './stance.ts';
 import type { Surface } from './surface.ts';
-
-export const washed = (path: Path | readonly Path[], fill: Ink): Mark =>
-  area(path, { fill, stroke: quiet.line, width: mm(0.22) });
 
 /** The floor that the wearer stands on, and a little shade of hers upon it. */
 export function floorMarks({ floor, tall }: Stance, reach: number): Mark {
@@ -27,13 +25,18 @@ export function standing(stance: Stance, surface: Surface, side: 'front' | 'back
     washed([leg(stance, build, 1), leg(stance, build, -1)], quiet.body),
     washed([foot(stance, build, side, 1), foot(stance, build, side, -1)], quiet.shoe),
     washed([arm(stance, build, surface, 1), arm(stance, build, surface, -1)], quiet.body),
-    washed(neck(stance, build), quiet.body),
-    washed(top(stance, build, side), quiet.top),
-    ...head(stance, side),
+    ...bust(stance, build, side),
   ]);
 }
 
-interface Build {
+/** Neck, top and head. */
+export const bust = (stance: Stance, build: Build, side: 'front' | 'back'): Mark[] => [
+  washed(neck(stance, build), quiet.body),
+  washed(top(stance, build, side), quiet.top),
+  ...head(stance, side),
+];
+
+export interface Build {
   readonly head: number;
   readonly headHalf: number;
   readonly shoulder: number;
@@ -47,7 +50,7 @@ interface Build {
   readonly legAside: number;
 }
 
-function buildOf(s: Stance): Build {
+export function buildOf(s: Stance): Build {
   const head = s.chin - s.crown;
   const waistHalf = HALF_BREADTH * s.waistGirth;
   const broad = Math.max(waistHalf, HALF_BREADTH * s.hipGirth * 0.8);
@@ -108,8 +111,8 @@ function top(s: Stance, b: Build, side: 'front' | 'back'): Path {
     [chest, y + 0.52 * down],
     [(chest + waistHalf) / 2, y + 0.76 * down],
     [waistHalf, s.waist - 0.02 * down],
-    [0.94 * waistHalf, s.waist + 1.2],
-    [0, s.waist + 1.6],
+    [0.94 * waistHalf, s.waist + 1.2 + s.dips],
+    [0, s.waist + 1.6 + s.dips],
   ]);
 }
 
@@ -173,7 +176,7 @@ function leg(s: Stance, b: Build, way: 1 | -1): Path {
   return smooth(spots.map(([each, y]): Spot => [way * each, y]));
 }
 
-function foot(s: Stance, b: Build, side: 'front' | 'back', way: 1 | -1): Path {
+export function foot(s: Stance, b: Build, side: 'front' | 'back', way: 1 | -1): Path {
   const x = b.legAside;
   const tall = 0.034 * s.tall;
   const toe = side === 'front' ? 1 : 0.45;
@@ -189,32 +192,4 @@ function foot(s: Stance, b: Build, side: 'front' | 'back', way: 1 | -1): Path {
     [x - 0.72 * half, s.floor - 0.5 * tall],
   ];
   return smooth(spots.map(([each, y]): Spot => [way * each, y]));
-}
-
-function head({ crown, chin }: Stance, side: 'front' | 'back'): Mark[] {
-  const tall = chin - crown;
-  const half = 0.37 * tall;
-  const face = mirrored([
-    [0, crown],
-    [0.62 * half, crown + 0.09 * tall],
-    [half, crown + 0.36 * tall],
-    [0.9 * half, crown + 0.66 * tall],
-    [0.52 * half, crown + 0.92 * tall],
-    [0.16 * half, chin],
-  ]);
-  const hair = mirrored([
-    [0, crown - 0.035 * tall],
-    [0.7 * half, crown + 0.05 * tall],
-    [1.1 * half, crown + 0.36 * tall],
-    [1.04 * half, crown + 0.64 * tall],
-    ...(side === 'front'
-      ? ([
-          [0.92 * half, crown + 0.56 * tall],
-          [0.8 * half, crown + 0.36 * tall],
-          [0.4 * half, crown + 0.24 * tall],
-        ] as const)
-      : ([[0.78 * half, crown + 0.88 * tall]] as const)),
-    [0.08 * half, crown + (side === 'front' ? 0.17 : 0.97) * tall],
-  ]);
-  return side === 'front' ? [washed(face, quiet.body), washed(hair, quiet.hair)] : [washed(hair, quiet.hair)];
 }

@@ -1,9 +1,9 @@
-import { point } from '../../../geometry/index.ts';
+import { point, polyline } from '../../../geometry/index.ts';
 import type { Figure } from '../../../figure/index.ts';
 import type { SkirtPlan } from '../../../plan/index.ts';
 import { mm, radians } from '../../../units/index.ts';
 import type { Speaker } from '../../../words/index.ts';
-import { arrow, group, inks, label, straight, style, type Mark } from '../../drawing/index.ts';
+import { arrow, group, inks, label, straight, stroke, style, type Mark } from '../../drawing/index.ts';
 import { lightness, quiet } from './colours.ts';
 import type { Stance, WornSide } from './stance.ts';
 import type { Surface } from './surface.ts';
@@ -28,6 +28,7 @@ export function measureMarks(
   reach: number,
 ): Mark {
   const { body, request } = plan;
+  if (stance.seat) return group('measures', seatedMeasures(plan, speaker, stance, surface, side));
   const said = (figure: Figure): string => `${speaker.name(figure)} ${speaker.value(figure)}`;
   const upright = (way: 1 | -1, figure: Figure, y: number, from: number): Mark[] => {
     const x = way * (reach + LINE);
@@ -70,7 +71,7 @@ export function measureMarks(
         ]
       : // The waist's words stand on the top, the hip's on the cloth: each in a rim of what it stands on.
         [
-          label(point(0, stance.waist - 1.8), said(body.waist), {
+          label(point(0, Math.min(stance.waist, surface.at(0, 0).y) - 1.8), said(body.waist), {
             size: SIZE,
             align: 'middle',
             halo: quiet.top,
@@ -85,6 +86,38 @@ export function measureMarks(
   ]);
 }
 
+/** Over a lap lengths run along the cloth: they are told from the side, where the whole way is seen. */
+function seatedMeasures(
+  { body }: SkirtPlan,
+  speaker: Speaker,
+  stance: Stance,
+  surface: Surface,
+  side: WornSide,
+): Mark[] {
+  const said = (figure: Figure): string => `${speaker.name(figure)} ${speaker.value(figure)}`;
+  if (side !== 'side')
+    return [
+      label(point(0, surface.at(0, 0).y - 1.8), said(body.waist), {
+        size: SIZE,
+        align: 'middle',
+        halo: quiet.top,
+      }),
+    ];
+  const way = Array.from({ length: 25 }, (_, i) => surface.at(-1, i / 24)).map(({ x, y }) =>
+    point(x, y - 0.6),
+  );
+  const lengths = [body.waistToHem, ...(body.waistToFloor ? [body.waistToFloor] : [])];
+  const left = Math.min(...way.map(({ x }) => x));
+  const back = surface.at(1, 0);
+  return [
+    stroke(polyline(way), solid),
+    ...lengths.map((figure, i) =>
+      label(point(left, stance.waist + (i - lengths.length) * 1.4 * SIZE), said(figure), { size: SIZE }),
+    ),
+    label(point(back.x + 1.5, back.y - 1.4), said(body.waist), { size: SIZE }),
+  ];
+}
+
 /** About the width of a letter, of the em. */
 const LETTER = 0.55;
 
@@ -92,7 +125,8 @@ const LETTER = 0.55;
 export function roundsReach({ body }: SkirtPlan, speaker: Speaker, stance: Stance, surface: Surface): number {
   const ends = [body.waist, body.hip].map((figure, i) => {
     const letters = speaker.name(figure).length + 1 + speaker.value(figure).length;
-    return surface.edges(i * (stance.hip - stance.waist))[1] + 2 + letters * LETTER * SIZE;
+    const behind = stance.seat ? surface.at(1, 0).x : surface.edges(i * (stance.hip - stance.waist))[1];
+    return behind + 2 + letters * LETTER * SIZE;
   });
   return Math.max(...ends);
 }

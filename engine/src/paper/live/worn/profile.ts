@@ -1,7 +1,7 @@
 import type { Path } from '../../../geometry/index.ts';
 import { group, type Mark } from '../../drawing/index.ts';
 import { quiet } from './colours.ts';
-import { washed } from './figure.ts';
+import { washed } from './head.ts';
 import { smooth, type Spot } from './smooth.ts';
 import { HALF_DEPTH, type Stance } from './stance.ts';
 
@@ -9,12 +9,17 @@ import { HALF_DEPTH, type Stance } from './stance.ts';
 export function profile(stance: Stance): Mark {
   return group('figure', [
     washed(leg(stance), quiet.body),
-    washed(foot(stance), quiet.shoe),
-    washed(neck(stance), quiet.body),
-    washed(top(stance), quiet.top),
-    ...head(stance),
+    washed(sideFoot(stance, 0), quiet.shoe),
+    ...bustFromSide(stance, 0),
   ]);
 }
+
+/** Neck, top and head of a body whose middle is so far to the right. */
+export const bustFromSide = (stance: Stance, aside: number): Mark[] => [
+  washed(neck(stance, aside), quiet.body),
+  washed(top(stance, aside), quiet.top),
+  ...head(stance, aside),
+];
 
 /** Drawn over the skirt: the arm is between it and whoever looks. */
 export function nearArm(stance: Stance): Mark {
@@ -60,36 +65,50 @@ function frame(s: Stance) {
   };
 }
 
-function top(s: Stance): Path {
-  const { shoulder: y, down, waistHalf: w, chest } = frame(s);
+function top(s: Stance, aside: number): Path {
+  const { shoulder: y, down, waistHalf, chest } = frame(s);
   const shape = s.grown * 0.18 * chest;
-  return smooth([
-    [-0.3 * chest, y + 0.02 * down],
-    [0.42 * chest, y - 0.06 * down],
-    [0.8 * chest, y + 0.12 * down],
-    [chest, y + 0.36 * down],
-    [0.5 * chest + 0.5 * w, y + 0.7 * down],
-    [0.97 * w, s.waist],
-    [0.5 * w, s.waist + 1.5],
-    [-0.5 * w, s.waist + 1.5],
-    [-0.97 * w, s.waist],
-    [-0.55 * chest - 0.5 * w, y + 0.72 * down],
-    [-chest - shape, y + 0.46 * down],
-    [-0.82 * chest, y + 0.24 * down],
-  ]);
+  // A growing belly stands out before, above the waist of the skirt as well.
+  const w = waistHalf;
+  const before = s.expecting ? 1.32 * w : w;
+  const behind = s.expecting ? 0.74 * w : w;
+  return smooth(
+    moved(
+      [
+        [-0.3 * chest, y + 0.02 * down],
+        [0.42 * chest, y - 0.06 * down],
+        [0.8 * chest, y + 0.12 * down],
+        [chest, y + 0.36 * down],
+        [0.5 * chest + 0.5 * behind, y + 0.7 * down],
+        [0.97 * behind, s.waist],
+        [0.5 * behind, s.waist + 1.5 + s.dips],
+        [-0.5 * w, s.waist + 1.5 + s.dips],
+        [-0.97 * before, s.waist],
+        s.expecting ? [-0.99 * before, y + 0.82 * down] : [-0.55 * chest - 0.5 * w, y + 0.72 * down],
+        [-chest - shape, y + 0.46 * down],
+        [-0.82 * chest, y + 0.24 * down],
+      ],
+      aside,
+    ),
+  );
 }
 
-function neck(s: Stance): Path {
+function neck(s: Stance, aside: number): Path {
   const { shoulder, chest } = frame(s);
   const head = s.chin - s.crown;
-  return smooth([
-    [-0.1 * head, s.chin - 0.1 * head],
-    [0.26 * head, s.chin - 0.25 * head],
-    [0.3 * head, s.chin + 0.1 * head],
-    [0.5 * chest, shoulder + 0.1 * head],
-    [-0.3 * chest, shoulder + 0.2 * head],
-    [-0.08 * head, s.chin + 0.15 * head],
-  ]);
+  return smooth(
+    moved(
+      [
+        [-0.1 * head, s.chin - 0.1 * head],
+        [0.26 * head, s.chin - 0.25 * head],
+        [0.3 * head, s.chin + 0.1 * head],
+        [0.5 * chest, shoulder + 0.1 * head],
+        [-0.3 * chest, shoulder + 0.2 * head],
+        [-0.08 * head, s.chin + 0.15 * head],
+      ],
+      aside,
+    ),
+  );
 }
 
 function leg(s: Stance): Path {
@@ -112,9 +131,9 @@ function leg(s: Stance): Path {
   ]);
 }
 
-function foot(s: Stance): Path {
+export function sideFoot(s: Stance, aside: number): Path {
   const long = 0.15 * s.tall;
-  const at = (x: number, y: number): Spot => [0.006 * s.tall + x * long, s.floor - y * long];
+  const at = (x: number, y: number): Spot => [aside + 0.006 * s.tall + x * long, s.floor - y * long];
   return smooth([
     at(-0.17, 0.26),
     at(0.18, 0.27),
@@ -129,9 +148,9 @@ function foot(s: Stance): Path {
   ]);
 }
 
-function head({ crown, chin }: Stance): Mark[] {
+function head({ crown, chin }: Stance, aside: number): Mark[] {
   const tall = chin - crown;
-  const at = (x: number, y: number): Spot => [(x + 0.06) * tall, crown + y * tall];
+  const at = (x: number, y: number): Spot => [aside + (x + 0.06) * tall, crown + y * tall];
   const face = smooth([
     at(0, 0),
     at(-0.28, 0.1),
@@ -159,3 +178,6 @@ function head({ crown, chin }: Stance): Mark[] {
   ]);
   return [washed(face, quiet.body), washed(hair, quiet.hair)];
 }
+
+const moved = (spots: readonly Spot[], aside: number): Spot[] =>
+  aside === 0 ? [...spots] : spots.map(([x, y]): Spot => [x + aside, y]);

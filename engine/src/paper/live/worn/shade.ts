@@ -34,7 +34,7 @@ const STEPS = 4;
  * Folds as areas of black and white that are seen through, so that they shade the cloth, a photograph of it and
  * the ribbons alike. On dark cloth light tells more than shade, on light cloth the other way round.
  */
-export function shade(surface: Surface, ink: Ink, casing: number): Mark {
+export function shade(surface: Surface, ink: Ink, foot: number, seams: readonly number[]): Mark {
   const light = lightness(ink);
   const strength = 0.55 + 0.45 * surface.fall.depth;
   const { folds } = surface.fall;
@@ -44,7 +44,7 @@ export function shade(surface: Surface, ink: Ink, casing: number): Mark {
     const told = layer.ink === WHITE ? 1.3 - 0.7 * light : 0.75 + 0.6 * (1 - Math.abs(light - 0.45));
     return area(blades, { stroke: null, fill: layer.ink, opacity: layer.opacity * strength * told });
   });
-  return group('shade', [...roundness(surface, light), ...marks, casingShade(surface, casing)]);
+  return group('shade', [...roundness(surface, light), ...marks, turnedIn(surface, [foot, ...seams])]);
 }
 
 function blade(surface: Surface, layer: Layer, ridge: number): Path {
@@ -52,7 +52,8 @@ function blade(surface: Surface, layer: Layer, ridge: number): Path {
   const half = (layer.to - layer.from) / 2;
   if (Math.abs(surface.turned(Math.PI * (ridge + middle))) > 1.04) return [];
   // Folds are of several lengths.
-  const top = Math.min(0.8, layer.top + 0.16 * Math.abs(Math.sin(ridge * 2.1 + 0.7)));
+  const begins = Math.max(layer.top, surface.foldsFrom);
+  const top = Math.min(Math.max(0.8, begins), begins + 0.16 * Math.abs(Math.sin(ridge * 2.1 + 0.7)));
   const edge = (side: 1 | -1): Point[] =>
     Array.from({ length: STEPS + 1 }, (_, i) => {
       const t = i / STEPS;
@@ -85,12 +86,12 @@ function roundness(surface: Surface, light: number): Mark[] {
   );
 }
 
-/** Just under the casing the cloth turns in. */
-function casingShade(surface: Surface, casing: number): Mark {
+/** Just under the waist, and under each seam that a tier hangs from, the cloth turns in. */
+function turnedIn(surface: Surface, levels: readonly number[]): Mark {
   const line = (down: number): Point[] => Array.from({ length: 21 }, (_, i) => surface.at(-1 + i / 10, down));
-  return area(polyline([...line(casing), ...line(casing * 1.5 + 0.008).toReversed()], { closed: true }), {
-    stroke: null,
-    fill: BLACK,
-    opacity: 0.06,
+  const strips = levels.map((down, i) => {
+    const foot = i === 0 ? down * 1.5 + 0.008 : down + 0.02;
+    return polyline([...line(down), ...line(Math.min(1, foot)).toReversed()], { closed: true });
   });
+  return area(strips, { stroke: null, fill: BLACK, opacity: 0.06 });
 }

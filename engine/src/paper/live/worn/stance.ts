@@ -13,17 +13,40 @@ export interface Stance {
   /** Drawing millimetres for each of the body and its cloth. */
   readonly scale: number;
   readonly adult: boolean;
+  readonly expecting: boolean;
   readonly tall: number;
   readonly crown: number;
   readonly chin: number;
   readonly waist: number;
   readonly hip: number;
   readonly floor: number;
+  /** How far the skirt's waist dips below its level where it dips most. */
+  readonly dips: number;
   readonly waistGirth: number;
   readonly hipGirth: number;
   /** 0 a toddler, 1 grown. */
   readonly grown: number;
+  /** Null for somebody who stands. */
+  readonly seat: Seat | null;
 }
+
+/** Somebody who sits, in drawing millimetres; the way of the tape from the waist over the lap to the floor. */
+export interface Seat {
+  /** Waist to floor, or footrest, along that way. */
+  readonly path: number;
+  /** From the waist down to the lap, and on to the knees. */
+  readonly crease: number;
+  readonly thigh: number;
+  /** How far the lap goes down to the knees, of its length. */
+  readonly slope: number;
+  /** From the lap down to the seat. */
+  readonly thick: number;
+  /** In profile the lap takes the room in front: the body sits so far behind the middle. */
+  readonly aside: number;
+}
+
+/** Of waist to floor as the tape goes over the lap: waist to lap, lap to knees; and the thigh's depth. Common practice, no source. */
+const SEATED = { crease: 0.1, thigh: 0.38, slope: 0.2, thick: 0.14, aside: 0.2 };
 
 export const within = (least: number, value: number, most: number): number =>
   Math.min(most, Math.max(least, value));
@@ -62,6 +85,8 @@ export function stanceOf({ body }: SkirtPlan): Stance {
   const above = within(0.3 * toFloor, wanted - toFloor, 0.95 * toFloor);
   const tall = above + toFloor;
   const broadest = 2 * HALF_BREADTH * body.widest.value * 1.35;
+  // Somebody who sits is shorter by what the lap does not go down.
+  const sits = body.wears === 'seated' ? SEATED.thigh * (1 - SEATED.slope) * toFloor : 0;
   const scale = Math.min(TALL / tall, BROAD / broadest);
   const crown = MARGIN;
   const waist = crown + above * scale;
@@ -69,14 +94,29 @@ export function stanceOf({ body }: SkirtPlan): Stance {
   return {
     scale,
     adult: body.adult,
+    expecting: body.expecting,
     tall: tall * scale,
     crown,
     chin: crown + Math.min(head * tall, 0.42 * above) * scale,
     waist,
     hip: waist + 0.19 * toFloor * scale,
-    floor: crown + tall * scale,
+    floor: crown + (tall - sits) * scale,
+    dips: dipOf(body.rises) * scale,
     waistGirth: body.waist.value * scale,
     hipGirth: body.hip.value * scale,
     grown: byAge,
+    seat: sits > 0 ? seatOf(toFloor * scale) : null,
   };
 }
+
+const seatOf = (path: number): Seat => ({
+  path,
+  crease: SEATED.crease * path,
+  thigh: SEATED.thigh * path,
+  slope: SEATED.slope,
+  thick: SEATED.thick * path,
+  aside: SEATED.aside * path,
+});
+
+const dipOf = ({ front, back, left, right }: SkirtPlan['body']['rises']): number =>
+  Math.max(0, -front.value, -back.value, -left.value, -right.value);

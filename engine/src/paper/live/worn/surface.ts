@@ -1,12 +1,16 @@
 import { point, type Point } from '../../../geometry/index.ts';
 import type { SkirtPlan } from '../../../plan/index.ts';
+import { edgesOf, type Edges } from './edges.ts';
 import { fallOf, type Fall } from './fall.ts';
-import { HALF_BREADTH, HALF_DEPTH, rise, within, type Stance, type WornSide } from './stance.ts';
+import { lapOf } from './lap.ts';
+import { levelFrom, risesOf } from './rises.ts';
+import { rise, within, type Stance, type WornSide } from './stance.ts';
+import { turnAt } from './view.ts';
 
 /**
- * The cloth as it is seen. `across` runs from −1, the left of the picture, to 1; `down` from 0, the top fold, to 1,
- * the hem. Straight down the middle everything is to scale; towards the sides the levels rise a little, as a round
- * skirt's do for somebody who stands before it.
+ * The cloth as it is seen. `across` runs from −1, the left of the picture, to 1; `down` from 0, the top of the waist, to
+ * 1, the hem. Straight down the middle everything is to scale; towards the sides the levels rise a little, as a round
+ * skirt's do for somebody who stands before it. Where a waist is not level, its top is not; the hem always is.
  */
 export interface Surface {
   readonly top: number;
@@ -19,8 +23,10 @@ export interface Surface {
   readonly turned: (turn: number) => number;
   /** How open the folds are at a level, 0 to 1. */
   readonly open: (down: number) => number;
+  /** Level above which no fold is shaded. */
+  readonly foldsFrom: number;
   /** Left and right edge of the skirt at a level below its top. */
-  readonly edges: (below: number) => readonly [number, number];
+  readonly edges: Edges;
 }
 
 /** A hundredth of a millimetre is finer than any screen, and half as long to write. */
@@ -31,58 +37,75 @@ const LIFT = { waist: 0.05, hem: 0.15 };
 /** Where folds begin to open, and where they are wholly open. */
 const OPENS = { from: 0.12, to: 1.05 };
 
+const IN_MIDDLE = Math.sin(0.8);
+
 export function surfaceOf(plan: SkirtPlan, stance: Stance, side: WornSide): Surface {
   const { skirt } = plan;
   const { scale } = stance;
   const fall = fallOf(plan);
   const length = Math.max(1, skirt.finishedLength.value * scale);
-  const profile = profileOf(plan, stance, fall, side, length);
+  const edges = edgesOf(plan, stance, fall, side, length);
+  const lap = lapOf(stance, edges, side, length);
   const { folds, depth } = fall;
   // Folds are not ruled with a ruler: some are broader. The middle of the picture is always a ridge.
   const uneven = side === 'back' ? -1 : 1;
-  const own = (u: number): number => uneven * 0.42 * (Math.sin(3.4 * uneven * u + 0.8) - Math.sin(0.8));
+  const own = (u: number): number => uneven * 0.42 * (Math.sin(3.4 * uneven * u + 0.8) - IN_MIDDLE);
   const turn = (u: number): number => Math.PI * (folds * u + own(u));
   const turned = (wanted: number): number => {
     let u = wanted / (Math.PI * folds);
     for (let i = 0; i < 4; i++) u -= (turn(u) - wanted) / (Math.PI * folds);
     return u;
   };
-  const open = (v: number): number => rise(OPENS.from, OPENS.to, v);
+  const foldsFrom = lap?.knee ?? 0;
+  const opens = Math.max(OPENS.from, 0.9 * foldsFrom);
+  const open = (v: number): number => rise(opens, OPENS.to, v);
   const swing = (0.3 + 0.55 * depth) / (Math.PI * folds);
   const drop = (half: number): number => ((2 * half) / folds) * (0.035 + 0.12 * depth);
   const most = Math.min(skirt.hang.sideExcess.value * scale, 0.12 * length);
-  // Points come level by level: what belongs to the level is worked out once.
+  const rises = risesOf(plan);
+  const level = levelFrom(plan);
+  // What belongs to a level is worked out once: points come level by level, and levels come again.
+  const known = new Map<number, Ring>();
   let last = ringAt(0);
   function ringAt(v: number): Ring {
-    const [left, right] = profile(v * length);
+    const [left, right] = edges(v * length);
     const half = (left + right) / 2;
     const opened = open(v);
     return {
       v,
       half,
       middle: (right - left) / 2,
-      y: stance.waist + v * length,
+      y: stance.waist + (lap ? lap.down(v * length) : v * length),
       lift: (LIFT.waist + (LIFT.hem - LIFT.waist) * v) * half,
       swing: swing * opened,
       drop: 0.5 * drop(half) * opened,
       side: most * v,
+      made: rises && v < level ? scale * (1 - v / level) ** 2 : 0,
     };
   }
+  function ring(v: number): Ring {
+    const found = known.get(v) ?? ringAt(v);
+    known.set(v, found);
+    return found;
+  }
   const at = (u: number, v: number): Point => {
-    if (last.v !== v) last = ringAt(v);
+    if (last.v !== v) last = ring(v);
     const wave = turn(u);
-    const bent = within(-1, u + last.swing * (1 - u ** 6) * Math.sin(wave), 1);
+    const bent = within(-1, u + last.swing * (1 - u * u * u * u * u * u) * Math.sin(wave), 1);
     const angle = (bent * Math.PI) / 2;
     const facing = Math.cos(angle);
     const rising = last.lift * (1 - facing) + last.drop * (0.35 + 0.65 * facing) * (1 - Math.cos(wave));
     // In profile the seam is in the middle.
     const toSeam = side === 'side' ? 1 - Math.abs(u) : u;
-    return point(
-      fine(last.middle + last.half * Math.sin(angle)),
-      fine(last.y - rising + last.side * toSeam * toSeam),
-    );
+    const made = rises && last.made !== 0 ? last.made * rises(turnAt(side, u)) : 0;
+    const sinks = last.side * toSeam * toSeam - made;
+    if (lap?.across) {
+      const { x, y } = lap.across((1 + Math.sin(angle)) / 2, v);
+      return point(fine(x), fine(y - last.drop * facing * (1 - Math.cos(wave)) + sinks));
+    }
+    return point(fine(last.middle + last.half * Math.sin(angle)), fine(last.y - rising + sinks));
   };
-  return { top: stance.waist, length, fall, at, turn, turned, open, edges: profile };
+  return { top: stance.waist, length, fall, at, turn, turned, open, foldsFrom, edges };
 }
 
 /** One level of the skirt, in drawing millimetres. */
@@ -95,46 +118,6 @@ interface Ring {
   readonly swing: number;
   readonly drop: number;
   readonly side: number;
-}
-
-type Profile = (below: number) => readonly [number, number];
-
-/** How far forward of the middle a body's front is, of its depth, and its back: a seat is behind. */
-const FORWARD = { waist: 1, hip: 0.86 };
-
-/** The skirt's two edges: over the hips, then straight to the hem as it hangs. */
-function profileOf(plan: SkirtPlan, stance: Stance, fall: Fall, side: WornSide, length: number): Profile {
-  const { scale, waistGirth, hipGirth } = stance;
-  const hips = stance.hip - stance.waist;
-  const gathers = within(0, plan.skirt.waist.gatherRatio.value - 1, 2);
-  const half = side === 'side' ? HALF_DEPTH : HALF_BREADTH;
-  const waist = half * waistGirth * (1 + 0.03 * gathers);
-  const hip = half * hipGirth * 1.03;
-  // A hem hangs rounder than hips are: its oval is less flat the further it stands from the body.
-  const roundness = within(0, (fall.round * scale) / Math.max(waistGirth, hipGirth) - 1, 1) * 0.5;
-  const hemHalf = (half + (1 / (2 * Math.PI) - half) * roundness) * fall.round * scale;
-  const hem = Math.min(hemHalf, Math.max(waist, hip) + 0.95 * length);
-  const bow = within(0.55, 0.9 - 0.16 * gathers, 0.9);
-  const each = (forward: { readonly waist: number; readonly hip: number }): ((y: number) => number) => {
-    const [w, h] = [waist * forward.waist, hip * forward.hip];
-    return (y) => {
-      const v = within(0, y / length, 1);
-      const cone = w + (hem - w) * v ** bow;
-      const body = w + (h - w) * Math.sin((within(0, y / hips, 1) * Math.PI) / 2);
-      // Cloth lies on the hips where they stand out beyond its own line, and leaves them without a corner.
-      const over = y < hips ? body : h + (hem - h) * within(0, (y - hips) / Math.max(1, length - hips), 1);
-      const soft = 0.14 * w * Math.min(1, 3 * v);
-      return hem < h && y > hips ? over : (cone + over + Math.sqrt((cone - over) ** 2 + soft ** 2)) / 2;
-    };
-  };
-  if (side !== 'side') {
-    const both = each({ waist: 1, hip: 1 });
-    return (y) => {
-      const reach = both(y);
-      return [reach, reach];
-    };
-  }
-  const front = each(FORWARD);
-  const back = each({ waist: 2 - FORWARD.waist, hip: 2 - FORWARD.hip });
-  return (y) => [front(y), back(y)];
+  /** For each millimetre that the waist rises. */
+  readonly made: number;
 }

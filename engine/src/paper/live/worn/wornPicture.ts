@@ -4,16 +4,22 @@ import { mm } from '../../../units/index.ts';
 import type { Speaker } from '../../../words/index.ts';
 import { drawing, eachMark, group, type Mark } from '../../drawing/index.ts';
 import type { LivePicture, PlacedHandle } from '../livePicture.ts';
+import { bandMarks, closings } from './closings.ts';
 import { clothArea, outline, sewnLines } from './cloth.ts';
 import { inWords, titleOf } from './description.ts';
 import { floorMarks, standing } from './figure.ts';
-import { gathers } from './gathers.ts';
+import { gathers, tierGathers } from './gathers.ts';
 import { measureMarks, MEASURES_ASIDE, roundsReach } from './measures.ts';
+import { extrasSeen } from './openings.ts';
 import { nearArm, profile } from './profile.ts';
-import { downAt, rowMarks, rowsSeen, seamsSeen } from './rows.ts';
+import { downAt, rowMarks, rowSeen, seamsSeen } from './rows.ts';
 import { shade } from './shade.ts';
+import { sitting, sittingFromSide } from './seated.ts';
 import { MARGIN, stanceOf, type Stance, type WornSide } from './stance.ts';
 import { surfaceOf, type Surface } from './surface.ts';
+import { hangingRounds } from './tiers.ts';
+import type { Stretch } from './view.ts';
+import { waistLook } from './waistLook.ts';
 
 export interface WornOptions {
   /** `measures` writes the body's measurements beside it. */
@@ -40,11 +46,13 @@ export function wornPicture(
   const stance = stanceOf(plan);
   const surface = surfaceOf(plan, stance, side);
   const measured = asked === 'measures';
-  const skirt = skirtMarks(plan, surface, side);
-  const figure = side === 'side' ? profile(stance) : standing(stance, surface, side);
+  const skirt = skirtMarks(plan, surface, side, stance.scale);
+  const figure = figureOf(stance, surface, side);
   // Nothing of the skirt reaches beyond the cloth's own edge, its first mark.
   const drawn =
-    shown === 'whole' ? reachOf([...skirt.slice(0, 1), figure]) : reachOf(skirt.slice(0, 1), CLOSE_REACH);
+    shown === 'whole'
+      ? reachOf([...skirt.slice(0, 1), figure.under])
+      : reachOf(skirt.slice(0, 1), CLOSE_REACH);
   const reach =
     measured && side === 'side' ? Math.max(drawn, roundsReach(plan, speaker, stance, surface)) : drawn;
   const left = reach + (measured ? MEASURES_ASIDE : MARGIN);
@@ -59,9 +67,9 @@ export function wornPicture(
       ? skirt
       : [
           floorMarks(stance, reach),
-          figure,
+          figure.under,
           ...skirt,
-          ...(side === 'side' ? [nearArm(stance)] : []),
+          ...figure.over,
           ...(measured ? [measureMarks(plan, speaker, stance, surface, side, reach)] : []),
         ];
   return {
@@ -76,19 +84,38 @@ export function wornPicture(
   };
 }
 
-function skirtMarks(plan: SkirtPlan, surface: Surface, side: WornSide): Mark[] {
+/** The wearer: what the skirt hides, and what hides the skirt. */
+function figureOf(stance: Stance, surface: Surface, side: WornSide) {
+  const { seat } = stance;
+  if (seat) {
+    const { under, over } = side === 'side' ? sittingFromSide(stance, seat) : sitting(stance, seat, side);
+    return { under, over: [over] };
+  }
+  return side === 'side'
+    ? { under: profile(stance), over: [nearArm(stance)] }
+    : { under: standing(stance, surface, side), over: [] };
+}
+
+function skirtMarks(plan: SkirtPlan, surface: Surface, side: WornSide, scale: number): Mark[] {
   const { hex } = plan.request.cloth.colour;
   const { skirt } = plan;
   const length = Math.max(1, skirt.finishedLength.value);
-  const casing = Math.min(0.5, skirt.waist.depth / length);
+  const look = waistLook(plan);
+  const tiers = hangingRounds(plan);
+  const rounds = tiers.map(({ from }) => from);
   const hem = Math.min(0.5, (skirt.hemAllowance.value - skirt.hemTurnUnder) / length);
-  const edge = outline(surface);
+  const edge = outline(surface, look, side, rounds);
+  const sewn = { look, hem, seams: seamsSeen(plan, side, look.foot), rounds };
   return [
     clothArea(edge, hex),
+    ...bandMarks(surface, look, hex),
     ...rowMarks(plan, surface, side),
-    shade(surface, hex, casing),
-    gathers(surface, hex, casing, skirt.waist.gatherRatio.value),
-    sewnLines(surface, edge, hex, casing, hem, seamsSeen(plan, side)),
+    shade(surface, hex, look.foot, rounds),
+    gathers(surface, hex, look, side),
+    ...(tiers.length > 0 ? [tierGathers(surface, hex, tiers)] : []),
+    sewnLines(surface, edge, hex, sewn),
+    ...extrasSeen(plan, surface, side, look, hex),
+    ...closings({ plan, surface, side, look, ink: hex, scale }),
   ];
 }
 
@@ -112,29 +139,51 @@ function reachOf(marks: readonly Mark[], least = LEAST_REACH): number {
 /** Rows are taken hold of beside the middle: what the eye goes to stays in sight. */
 const BESIDE = 0.8;
 
-/** The hem grows downwards, a row's height above it upwards. */
+/** The hem grows downwards, a row's height above it upwards: along the cloth, which lies over a lap where somebody sits. */
 function handlesOn(
   plan: SkirtPlan,
-  { scale }: Stance,
+  { scale, seat }: Stance,
   surface: Surface,
   side: WornSide,
   origin: Point,
 ): PlacedHandle[] {
-  const perMm = 1 / scale;
   const on = (across: number, down: number) => {
     const { x, y } = surface.at(across, down);
     return point(x + origin.x, y + origin.y);
   };
-  const seen = rowsSeen(plan, side);
+  const along = (across: number, down: number) =>
+    seat ? cloth(surface, across, down, scale) : { way: point(0, 1), perMm: 1 / scale };
   const firsts = plan.ribbons.rows.filter((row, i, rows) => rows[i - 1]?.band !== row.band);
+  const hem = along(0, 1);
   return [
-    { name: 'length', at: on(0, 1), towards: point(0, 1), perMm },
-    ...(seen
-      ? firsts.map((row): PlacedHandle => {
-          const across = Math.min(seen[1], Math.max(seen[0], BESIDE));
-          const middle = downAt(plan, row.fromHem.value + row.width.value / 2);
-          return { name: `row ${row.number}`, at: on(across, middle), towards: point(0, -1), perMm };
-        })
-      : []),
+    { name: 'length', at: on(0, 1), towards: hem.way, perMm: hem.perMm },
+    ...firsts.flatMap((row): PlacedHandle[] => {
+      const across = beside(rowSeen(row, side));
+      if (across === null) return [];
+      const middle = downAt(plan, row.fromHem.value + row.width.value / 2);
+      const { way, perMm } = along(across, middle);
+      return [{ name: `row ${row.number}`, at: on(across, middle), towards: point(-way.x, -way.y), perMm }];
+    }),
   ];
+}
+
+/** Less than this of the picture for each unit of cloth, and a handle would run away from the hand. */
+const LEAST_SEEN = 0.2;
+
+/** Which way down the cloth is seen to go at a place, and how much cloth a millimetre of the drawing is. */
+function cloth(surface: Surface, across: number, down: number, scale: number) {
+  const step = 0.04;
+  const to = Math.max(step, down);
+  const [above, below] = [surface.at(across, to - step), surface.at(across, to)];
+  const [x, y] = [below.x - above.x, below.y - above.y];
+  const seen = Math.hypot(x, y);
+  const drawn = step * surface.length;
+  const way = seen > 0 ? point(x / seen, y / seen) : point(0, 1);
+  return { way, perMm: 1 / (scale * Math.max(LEAST_SEEN, seen / drawn)) };
+}
+
+/** As far to the right as rows go, and not at their very end. */
+function beside(seen: readonly Stretch[]): number | null {
+  const last = seen.at(-1);
+  return last ? Math.min(last[1], Math.max(last[0], BESIDE)) : null;
 }

@@ -17,6 +17,8 @@ import { mark } from './each/mark.ts';
 import { measure } from './each/measure.ts';
 import { pressCloth } from './each/pressCloth.ts';
 import { pressRows } from './each/pressRows.ts';
+import { plainSeam } from './each/plainSeam.ts';
+import { plainStitch } from './each/plainStitch.ts';
 import { prewash } from './each/prewash.ts';
 import { sideSeams } from './each/sideSeams.ts';
 import { stitchRibbon } from './each/stitchRibbon.ts';
@@ -53,4 +55,24 @@ export const pictures: Readonly<Record<StepId, Draw>> = {
   threadElastic,
   closeElastic,
   finish,
+  firstJoins: firstSeams,
+  pockets: plainSeam,
+  darts: plainStitch,
+  panelSeams: sideSeams,
+  joinStrips: plainSeam,
+  gather: plainStitch,
+  sewTiers: plainSeam,
+  seamRows: stitchRibbon,
+  faceEdges: plainStitch,
+  slits: plainSeam,
+  opening: plainStitch,
+  tucks: plainStitch,
+  lining: plainSeam,
+  casingStrip: plainSeam,
+  ties: plainSeam,
+  bandPrepare: pressCloth,
+  band: plainSeam,
+  cordEyelets: plainStitch,
+  threadCord: plainStitch,
+  fasten: plainStitch,
 };

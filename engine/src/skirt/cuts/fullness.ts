@@ -1,4 +1,4 @@
-import { fieldLimits } from './room.ts';
+import { fullnessLimits } from './limits.ts';
 
 /** Decimals at which the narrowest span asked for (a width of 1 mm more round the widest body) holds a number. */
 const MOST_DECIMALS = 4;
@@ -6,7 +6,7 @@ const SLACK = 1e-9;
 
 /** The fullness with the fewest decimals that lies above `over` and at most at `upTo`, within what the field takes. */
 export function fullnessWithin(over: number, upTo: number): number {
-  const { least, most } = fieldLimits.fullness;
+  const { least, most } = fullnessLimits;
   const high = Math.min(most, upTo);
   for (let decimals = 0; decimals <= MOST_DECIMALS; decimals++) {
     const unit = 10 ** decimals;

@@ -1,0 +1,88 @@
+import type { Figure } from '../../../figure/index.ts';
+import type { SkirtPlan } from '../../../plan/index.ts';
+import type { Speaker } from '../../../words/index.ts';
+import { isCharted } from '../../pictures/pieces/charted.ts';
+
+/** A number of the card, and what it is called there. */
+export interface CardFigure {
+  readonly name: string;
+  readonly figure: Figure;
+}
+
+/** The figures of a card, in its order: those that mean something for the way this skirt is marked and made. */
+export function cardFigures(plan: SkirtPlan, speaker: Speaker): CardFigure[] {
+  const { skirt, cloth, lining } = plan;
+  const { papers } = speaker.words;
+  const plain = (figures: readonly (Figure | null | undefined)[]): CardFigure[] =>
+    figures.flatMap((figure) => (figure ? [{ name: speaker.name(figure), figure }] : []));
+  const liningCloth = lining?.chosen.clothBefore;
+  return [
+    ...plain(markFigures(plan)),
+    ...tierFigures(plan, speaker),
+    ...plain([
+      skirt.opening,
+      skirt.hemRound,
+      plan.stride.everyday,
+      ...waistFigures(plan),
+      ...extraFigures(plan),
+      cloth.chosen.clothBefore,
+    ]),
+    ...(liningCloth
+      ? [{ name: `${papers.clothOf.lining} · ${speaker.name(liningCloth)}`, figure: liningCloth }]
+      : []),
+    ...plain([
+      skirt.marking === 'at the fold' && skirt.hang.shape === 'straight' && skirt.hang.sideAngle.value > 0
+        ? skirt.hang.sideAngle
+        : null,
+    ]),
+  ];
+}
+
+/** How wide each tier is; the lowest is the hem round. */
+const tierFigures = ({ skirt: { rounds } }: SkirtPlan, speaker: Speaker): CardFigure[] =>
+  rounds.slice(0, -1).map(({ bottom }, i) => ({
+    name: `${speaker.text(speaker.words.papers.tierNumber, { number: i + 1 })} · ${speaker.name(bottom)}`,
+    figure: bottom,
+  }));
+
+/** What is chalked at the fold; the radii of what is swung. Pieces have theirs on their chart. */
+function markFigures({ skirt }: SkirtPlan): (Figure | null | undefined)[] {
+  const { marks, marking } = skirt;
+  if (marking === 'swung') return [marks.waistQuarter.inputs['radius'], marks.hemQuarter.inputs['radius']];
+  if (isCharted({ skirt })) return [];
+  return [
+    marks.waistQuarter,
+    marks.hemQuarter === marks.waistQuarter ? null : marks.hemQuarter,
+    marks.cutLength,
+    marks.bottom === marks.cutLength ? null : marks.bottom,
+  ];
+}
+
+function waistFigures({ skirt: { waist } }: SkirtPlan): (Figure | null | undefined)[] {
+  const { elastic, cord, closure, takenUp } = waist;
+  return [
+    waist.topAllowance,
+    waist.above.value > 0 ? waist.above : null,
+    elastic?.cut,
+    cord?.cut,
+    cord?.freeEnd,
+    closure?.depth,
+    closure && closure.overlap.value > 0 ? closure.overlap : null,
+    takenUp && takenUp.by !== 'nothing' ? takenUp.difference : null,
+    takenUp?.dartWidth,
+    takenUp?.dartLength,
+  ];
+}
+
+function extraFigures({ skirt: { extras, overlap } }: SkirtPlan): (Figure | null | undefined)[] {
+  const { pockets, slits, lining, tucks } = extras;
+  return [
+    overlap?.width,
+    pockets?.opening,
+    pockets?.below,
+    slits?.height,
+    lining?.length,
+    tucks?.letsDown,
+    ...(tucks && tucks.count.value > 0 ? [tucks.count, tucks.depth, tucks.below] : []),
+  ];
+}

@@ -1,0 +1,17 @@
+export type PrepareSentence =
+  | 'measure.twice'
+  | 'measure.numbers'
+  | 'measure.string'
+  | 'colourTest.dab'
+  | 'colourTest.apart'
+  | 'prewash.asWorn'
+  | 'prewash.cloth'
+  | 'prewash.ribbon'
+  | 'prewash.edges'
+  | 'pressCloth.flat'
+  | 'straighten.thread'
+  | 'straighten.square'
+  | 'measure.stringWaist'
+  | 'measure.seated'
+  | 'measure.expecting'
+  | 'prewash.others';
