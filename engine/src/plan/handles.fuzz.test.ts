@@ -84,7 +84,7 @@ describe('of any request', () => {
           expect(step).toBeGreaterThan(0);
         }
       }),
-      { numRuns: runs(300) },
+      { numRuns: runs(200) },
     );
   });
 
@@ -99,7 +99,7 @@ describe('of any request', () => {
         if (away > tolerance(before, then, handle) + 1e-6)
           throw new Error(`${handle.name}: ${String(clamped)} wished, ${String(now.value)} came of it`);
       }),
-      { numRuns: runs(500) },
+      { numRuns: runs(250) },
     );
   });
 
@@ -111,7 +111,7 @@ describe('of any request', () => {
         const { handle, then } = made;
         expect(moved(then, handle.name, handleIn(then, handle.name).value)).toEqual([]);
       }),
-      { numRuns: runs(300) },
+      { numRuns: runs(150) },
     );
   });
 

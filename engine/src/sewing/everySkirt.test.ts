@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import type { Figure } from '../figure/index.ts';
 import { planOf, type RawRequest } from '../testing/requests.ts';
 import { inches } from '../units/index.ts';
 import type { Sentence, SentenceCode, Step, StepId } from './index.ts';
@@ -20,7 +19,7 @@ const said = (plan: Plan, id: StepId, code: SentenceCode): Sentence => {
 };
 const number = (plan: Plan, id: StepId, code: SentenceCode, name: string): number => {
   const value = said(plan, id, code).params[name];
-  return typeof value === 'object' ? (value).value : Number(value);
+  return typeof value === 'object' ? value.value : Number(value);
 };
 const child = { age: 8, waist: '23 in', hip: '26 in', waistToHem: '22 in', height: '50 in' };
 

@@ -1,8 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { codesOf, draftOf, samples } from '../testing/drafts.ts';
+import { draftOf } from '../testing/drafts.ts';
 import { inches, mm } from '../units/index.ts';
-import { anyGored, anyRequest, anyWrap, type RawRequest } from '../testing/requests.ts';
+import type { RawRequest } from '../testing/requests.ts';
 import { skirtHandles } from './index.ts';
 import type { OptionHandle } from './handle.ts';
 
@@ -129,33 +128,3 @@ describe('how far a handle goes', () => {
     ]);
   });
 });
-
-const held: Readonly<Record<string, readonly string[]>> = {
-  hemMark: ['skirt.hemRoundWidened', 'skirt.hemRoundCapped', 'skirt.frontHemHeld'],
-  overlap: ['skirt.overlapHeld'],
-};
-
-test(
-  'at both ends of a gored or wrapped hem, and of an overlap, the cut keeps what is written',
-  samples(
-    fc
-      .tuple(anyRequest, fc.oneof(anyGored, anyWrap))
-      .map(([{ body, mark, measure }, cut]): RawRequest => ({ body: { ...body }, mark, measure, cut })),
-    (raw) => ({ raw, drafted: draftOf(raw) }),
-    200,
-  )(({ raw, drafted: { context, request, skirt } }) => {
-    for (const { handle } of skirtHandles(context, request, skirt)) {
-      const own = held[handle.name];
-      if (!own) continue;
-      // What is held already, as a front gore's hem on a skirt that can't flare, has no ends to go to.
-      if (handle.least > handle.most) continue;
-      for (const end of [handle.least, handle.most]) {
-        const { lengths = {} } = handle.writes(mm(end));
-        const written = Object.entries(lengths).map(([key, length]) => [key, `${String(length)} mm`]);
-        const codes = codesOf(draftOf({ ...raw, cut: { ...raw.cut, ...Object.fromEntries(written) } }).skirt);
-        const before = codesOf(skirt);
-        expect(codes.filter((code) => own.includes(code) && !before.includes(code))).toEqual([]);
-      }
-    }
-  }),
-);

@@ -1,6 +1,6 @@
 export { draftSkirt, type Skirt, type SkirtOptions } from './skirt.ts';
 export { skirtHandles, type SkirtHandle } from './handles.ts';
-export type { OptionHandle, OptionHandleName } from './handle.ts';
+export type { OptionHandleName } from './handle.ts';
 export { clothWeights, type ClothWeight, type DraftContext, type DraftGiven } from './context.ts';
 export {
   cutOptions,

@@ -2043,7 +2043,7 @@ export const en: Catalogue = {
       'Each line is square to the centre. At each distance across, measure up and dot; the joined dots are the line that is stitched or folded. The raw edge lies beyond it by its allowance.',
     rowsHeadingPanels: 'Ribbon rows, panels open, right side up',
     rowOnSeam: 'over the seam of tiers {upper} and {lower}, {below} below it',
-    rowBelowSeam: '{below} below the seam',
+    rowBelowSeam: '{below} under seam',
     pieceEach: 'Each: {notes}.',
     risesHeading: 'The top line is not level',
     risesCaption: 'Against the level top line, in one smooth curve from place to place:',

@@ -2197,7 +2197,7 @@ export const fr: Catalogue = {
       'Chaque ligne est d’équerre au milieu. À chaque distance du milieu, mesurez vers le haut et faites un point ; les points joints sont la ligne piquée ou pliée. Le bord vif est au-delà, de sa valeur.',
     rowsHeadingPanels: 'Rangs de ruban, panneaux ouverts, endroit dessus',
     rowOnSeam: 'sur la couture des volants {upper} et {lower}, {below} plus bas qu’elle',
-    rowBelowSeam: '{below} sous la couture',
+    rowBelowSeam: 'couture − {below}',
     pieceEach: 'Chacune : {notes}.',
     risesHeading: 'La ligne du haut n’est pas droite',
     risesCaption: 'Par rapport à la ligne du haut à niveau, en une courbe douce d’un endroit à l’autre :',

@@ -5,7 +5,7 @@ import { speakerOf } from '../../words/index.ts';
 import { missingGlyphs, writePdf } from '../pdf/index.ts';
 import { fonts } from '../testing/fonts.ts';
 import { poppler, printed, withoutPoppler, type Picture } from '../testing/poppler.ts';
-import { makePaper, paperNames, type PaperInput } from './index.ts';
+import { cardFigures, makePaper, paperNames, type PaperInput } from './index.ts';
 
 const body = { waist: '28 in', hip: '36 in', waistToHem: '33 in', waistToFloor: '40 in', height: '65 in' };
 
@@ -20,6 +20,21 @@ const requests: Readonly<Record<string, RawRequest>> = {
     cloth: { have: '1.6 m', price: '12,50' },
     sewing: { overlocker: true, applique: true },
   },
+  'gores, a fitted top, pockets and a lining': {
+    body,
+    cut: { kind: 'gored', gores: 8, front: 1.4 },
+    waist: { kind: 'plain waistband', opens: 'placket' },
+    extras: { pockets: {}, lining: {} },
+  },
+  'three tiers, in French': {
+    body,
+    language: 'fr',
+    measure: 'metric',
+    cut: { kind: 'tiered', tiers: 3 },
+    waist: { kind: 'drawstring' },
+  },
+  'a circle': { body, cut: { kind: 'circle', fraction: '3/4' }, waist: { kind: 'separate casing' } },
+  'a wrap for somebody who sits': { body: { ...body, wears: 'seated' }, cut: { kind: 'wrap' } },
   'one with every problem': {
     body,
     cut: { fullness: 1, leastFlare: '0 in', hemAtFold: '10 in' },
@@ -52,10 +67,14 @@ describe.each(Object.entries(requests))('the papers of %s', (_, raw) => {
       poppler('pdftotext', ['-layout', '-', '-'], await writePdf(makePaper('card', input).document, fonts)),
     );
     const { speaker, plan } = input;
-    const { marks } = plan.skirt;
-    for (const figure of [marks.waistQuarter, marks.cutLength]) {
+    const told = cardFigures(plan, speaker).flatMap(({ figure }) => {
+      const working = speaker.working(figure);
+      return working === null ? [] : [{ figure, working }];
+    });
+    expect(told.length).toBeGreaterThan(2);
+    for (const { figure, working } of told.slice(0, 2)) {
       expect(text).toContain(plain(speaker.value(figure)));
-      expect(text).toContain(plain(speaker.working(figure) ?? 'no working'));
+      expect(text).toContain(plain(working));
     }
     for (const { notice } of plan.notices)
       expect(

@@ -12,6 +12,7 @@ import { panelPicture } from './panel.ts';
 import { sheetOf, sheetsOf } from './panel/sheet.ts';
 import { levelAt } from './panel/where.ts';
 import { finite, outside } from './testing/bounds.ts';
+import { anyUnlike } from './testing/unlike.ts';
 
 const plans: Readonly<Record<string, SkirtPlan>> = {
   flared: planOf(),
@@ -163,6 +164,18 @@ test('a row that is moved up by its handle is drawn higher by as much', () => {
 test('light chalk is taken for dark cloth, dark chalk for light cloth', () => {
   for (const dark of ['#1d2c55', '#1f1d1c', '#7d1a22', '#14716f']) expect(chalkOn(dark)).toBe(chalks.light);
   for (const light of ['#fbfaf6', '#dcc8a4', '#f2d13c', '#8fbfe0']) expect(chalkOn(light)).toBe(chalks.dark);
+});
+
+test('every other cut gives finite numbers, and no handle without a place', patience, () => {
+  fc.assert(
+    fc.property(anyUnlike, (raw) => {
+      const { drawing, handles } = pictureOf(planOf(raw));
+      expect(finite(drawing)).toBe(true);
+      expect(outside(drawing)).toEqual([]);
+      for (const { at, perMm } of handles) expect([at.x, at.y, perMm].every(Number.isFinite)).toBe(true);
+    }),
+    { numRuns: runs(40) },
+  );
 });
 
 test('any request gives finite numbers and no words outside the drawing', patience, () => {

@@ -11,7 +11,7 @@ import { lineOn, panelKinds, type PanelKind } from './pieces/kinds.ts';
 const WIDTH = 92;
 const RIGHT = 20;
 /** Words of a row on the seam of two tiers want more room. */
-const RIGHT_OF_SEAM = 29;
+const RIGHT_OF_SEAM = 32;
 const LEFT = 5;
 const TOP = 7;
 /** Above the first tier stands its name, too. */

@@ -57,9 +57,7 @@ export function bandSteps(bench: Bench, after: readonly StepId[]): Step[] {
         ties && say('band.ties'),
         say('band.ends'),
         say('band.fold', { height: waist.above }),
-        skirt.overlap === null &&
-          waist.elastic === null &&
-          say('band.tryOn', { length: skirt.finishedLength }),
+        waist.elastic === null && say('band.tryOn', { length: skirt.finishedLength }),
       ];
   return [
     step({

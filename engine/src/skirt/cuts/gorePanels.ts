@@ -57,7 +57,8 @@ export function gorePanels(
   const allowances = { margin, top, hem, left, right };
   const sewn = sewnGores(gores, levels, length.value);
   const alike = allAlike(levels);
-  const kept = keptBy(sewn, top.depth);
+  const round = 2 * (sewn.front.halfTop + gores.others.value * sewn.other.halfTop);
+  const kept = keptBy(sewn, top.depth, (STEEPEST * round) / (2 * Math.PI));
   // A skirt that ends above the hips is notched halfway down.
   const level = hipLevelOf(context, need, length.value)?.value ?? length.value / 2;
   const shapeFor = (name: keyof Halves, around: Around): PanelShape => {
@@ -126,19 +127,23 @@ const HAIR = 1e-9;
 /** What a dip may take of the side above the hips, or of the panel's length. */
 const MOST_OF_SIDE = 0.8;
 const MOST_OF_LENGTH = 0.4;
+/** How much a top rises for each unit across where it is steepest, half-way from front to back: 2 in in front on a waist of 25. */
+const STEEPEST = 0.5;
 
 /** The rise that all the gores can have alike, so that their seams stay of one length. */
-function keptBy({ front, other }: Record<keyof Halves, GoreHalves>, depth: Mm): (rise: Rise) => Rise {
+function keptBy(
+  { front, other }: Record<keyof Halves, GoreHalves>,
+  depth: Mm,
+  steepest: number,
+): (rise: Rise) => Rise {
   const bounds = [front, other].map((gore) => {
     const { radius, at } = goreFrame(gore);
     if (!gore.hip) return { dip: MOST_OF_LENGTH * gore.length, up: mostUp(radius, depth) };
     const lean = at(gore.hip.level, 1).x - gore.halfTop;
     return { dip: MOST_OF_SIDE * (gore.hip.seam - Math.max(0, lean)), up: Infinity };
   });
-  // From seam to seam of the narrowest gore a top is no steeper than a roof.
-  const width = 2 * Math.min(front.halfTop, other.halfTop);
-  const dip = Math.min(width, ...bounds.map((each) => each.dip));
-  const up = Math.min(width, ...bounds.map((each) => each.up));
+  const dip = Math.min(steepest, ...bounds.map((each) => each.dip));
+  const up = Math.min(steepest, ...bounds.map((each) => each.up));
   const within = (each: Mm): Mm => mm(Math.max(-dip, Math.min(up, each)));
   return ({ left, centre, right }) => ({ left: within(left), centre: within(centre), right: within(right) });
 }

@@ -39,9 +39,9 @@ export function goreShape(s: GoreShape): PanelShape {
   // A level top has cloth square to it; a risen one, which may be steep, as much along its sides.
   const level = isLevel(rise);
   const drawn = level && s.chalkedTop ? edgesOf({ ...s, halfTop: s.chalkedTop }, rise, frame) : finished;
-  const raw = (hemDepth: number): Path[] => {
+  const raw = (hemDepth: number): readonly Path[] => {
     const beyond = { ...s, hem: { ...s.hem, depth: mm(hemDepth) } };
-    return level ? squareRaw(drawn, beyond) : risenRaw(drawn, beyond);
+    return level ? squareRaw(drawn, beyond) : risenRaw(drawn, beyond, frame.radius);
   };
   const edge = (name: EdgeName, beyond: Beyond): PanelEdge => ({
     name,

@@ -11,7 +11,7 @@ import { panelKinds, type PanelKind } from '../../pictures/pieces/kinds.ts';
 export const WIDTH = 120;
 /** Room at each side for words; at the right of tiers for rows that are told from their seam. */
 const BESIDE = 20;
-const BESIDE_SEAM = 33;
+const BESIDE_SEAM = 37;
 const TALLEST = 92;
 /** Where the panel begins, below the words of its waist. */
 const TOP = 14.4;

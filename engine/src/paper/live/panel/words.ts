@@ -259,7 +259,7 @@ function rowDistances({ ribbons }: SkirtPlan, speaker: Speaker, sheets: Sheets):
       : speaker.value(row.fromRawEdge);
     return [
       straight(point(end.x + 0.5, end.y), point(x - 0.6, y), thinLine),
-      label(point(x, y), text, { size: row.onSeam ? mm(3.6) : SIZE, bold: true, baseline: 'middle' }),
+      label(point(x, y), text, { size: row.onSeam ? mm(3.5) : SIZE, bold: true, baseline: 'middle' }),
     ];
   });
 }

@@ -2,7 +2,7 @@ import type { Row, RowLine } from '../../../ribbon/index.ts';
 import type { Panel, PanelShape, Skirt } from '../../../skirt/index.ts';
 import { pointOnLevel } from './chalked.ts';
 
-/** Panels of one round that are alike where rows lie, whatever their notches and the rise of their tops. */
+/** Panels of one round that are alike where rows lie, or mirror one another, whatever their notches and the rise of their tops. */
 export interface PanelKind {
   /** From the top, from 1. */
   readonly round: number;
@@ -25,16 +25,21 @@ export function panelKinds({ rounds }: Pick<Skirt, 'rounds'>): PanelKind[] {
 
 const ALIKE = 0.05;
 
-/** Whether two panels are of one length and as wide half-way down and at the hem. */
+/** Whether two panels, one of them turned over perhaps, are of one length and as wide half-way down and at the hem. */
 const sameBelow = (a: PanelShape, b: PanelShape): boolean =>
   Math.abs(a.length - b.length) < ALIKE &&
-  [0.5, 1].every((share) =>
-    [0, 1].every((side) => {
-      const [one, other] = [a, b].map((shape) => pointOnLevel(shape, share * shape.length, side));
-      return Math.hypot((one?.x ?? 0) - (other?.x ?? 0), (one?.y ?? 0) - (other?.y ?? 0)) < ALIKE;
-    }),
+  ([1, -1] as const).some((turned) =>
+    [0.5, 1].every((share) =>
+      [0, 1].every((side) => {
+        const one = pointOnLevel(a, share * a.length, side);
+        const other = pointOnLevel(b, share * b.length, turned === 1 ? side : 1 - side);
+        return Math.hypot(one.x - turned * other.x, one.y - other.y) < ALIKE;
+      }),
+    ),
   );
 
-/** Where a row lies on the panels of a kind; undefined where none of them carries it. */
-export const lineOn = ({ panels }: PanelKind, { lines }: Row): RowLine | undefined =>
-  lines.find(({ panel, lower }) => lower.length > 0 && panels.includes(panel));
+/** Where a row lies on the first panel of a kind that carries it; undefined where none of them does. */
+export function lineOn({ panels }: PanelKind, { lines }: Row): RowLine | undefined {
+  const carrying = lines.filter(({ panel, lower }) => lower.length > 0 && panels.includes(panel));
+  return carrying.find(({ panel }) => panel === panels[0]) ?? carrying[0];
+}

@@ -107,7 +107,7 @@ function grainMarks({ shape, grain, swung }: ChartPiece, fit: Fit, look: ChartLo
     const long = lengthOf(side);
     if (long <= 0) return [];
     const { x, y } = tangentAt(side, mm(long / 2));
-    const inset = 3.2;
+    const inset = 3.2 + look.size;
     const at = (share: number): Point => {
       const on = fitPoint(pointAt(side, mm(long * share)), fit);
       // Clockwise: the inside lies at the right of the way.
