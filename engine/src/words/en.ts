@@ -987,9 +987,9 @@ export const en: Catalogue = {
   cuts: {
     flared: 'two-panel flared skirt',
     gathered: 'gathered skirt',
-    circle: 'circle skirt',
-    tiered: 'tiered skirt',
     gored: 'gored skirt',
+    tiered: 'tiered skirt',
+    circle: 'circle skirt',
     wrap: 'wrap skirt',
   },
   weights: { light: 'light', medium: 'medium', heavy: 'heavy' },
@@ -1067,12 +1067,12 @@ export const en: Catalogue = {
       'Two panels, front and back, wider at the hem than at the waist. Straight lines to chalk, two seams; cloth for two panels side by side.',
     gathered:
       'Straight lengths of cloth sewn into a tube and gathered at the waist. Nothing to draw; the most cloth for its length at small waists.',
-    circle:
-      'A ring of cloth, or a part of one, that falls in folds with no gathers. Arcs to swing with a string and a hem that must hang before it is turned; wide cloth, and much of it between the curves is left over.',
-    tiered:
-      'Rounds of straight strips, each gathered onto the one above. Every strip is a rectangle, but there are many seams and long gathers; narrow cloth will do, and the lowest tier takes the most.',
     gored:
       'Four to ten panels, narrow at the waist and wide at the hem, smooth over the hips. Curves to chalk and long seams to match; they nest head to tail, so little cloth is wasted.',
+    tiered:
+      'Rounds of straight strips, each gathered onto the one above. Every strip is a rectangle, but there are many seams and long gathers; narrow cloth will do, and the lowest tier takes the most.',
+    circle:
+      'A ring of cloth, or a part of one, that falls in folds with no gathers. Arcs to swing with a string and a hem that must hang before it is turned; wide cloth, and much of it between the curves is left over.',
     wrap: 'A back and two fronts that lie over one another and tie; no zip, and it fits as the waist changes. Two seams and two faced edges; cloth for the overlap comes on top.',
   },
   lays: {

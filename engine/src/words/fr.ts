@@ -1107,9 +1107,9 @@ export const fr: Catalogue = {
   cuts: {
     flared: 'jupe évasée à deux panneaux',
     gathered: 'jupe froncée',
-    circle: 'jupe cercle',
-    tiered: 'jupe à volants',
     gored: 'jupe à pans',
+    tiered: 'jupe à volants',
+    circle: 'jupe cercle',
     wrap: 'jupe portefeuille',
   },
   weights: { light: 'léger', medium: 'moyen', heavy: 'lourd' },
@@ -1187,12 +1187,12 @@ export const fr: Catalogue = {
       'Deux panneaux, devant et dos, plus larges à l’ourlet qu’à la taille. Des lignes droites à tracer, deux coutures ; le tissu de deux panneaux côte à côte.',
     gathered:
       'Des longueurs droites de tissu cousues en tube et froncées à la taille. Rien à dessiner ; le plus de tissu pour sa longueur.',
-    circle:
-      'Un anneau de tissu, ou une part d’anneau, qui tombe en plis sans fronces. Des arcs à tracer à la ficelle et un ourlet qui doit pendre avant d’être plié ; un tissu large, dont il reste beaucoup entre les courbes.',
-    tiered:
-      'Des tours de bandes droites, chacun froncé sur celui du dessus. Chaque bande est un rectangle, mais il y a beaucoup de coutures et de longues fronces ; un tissu étroit suffit, et le volant du bas en prend le plus.',
     gored:
       'De quatre à dix panneaux, étroits à la taille et larges à l’ourlet, lisses sur les hanches. Des courbes à tracer et de longues coutures à assembler ; placés tête-bêche, ils perdent peu de tissu.',
+    tiered:
+      'Des tours de bandes droites, chacun froncé sur celui du dessus. Chaque bande est un rectangle, mais il y a beaucoup de coutures et de longues fronces ; un tissu étroit suffit, et le volant du bas en prend le plus.',
+    circle:
+      'Un anneau de tissu, ou une part d’anneau, qui tombe en plis sans fronces. Des arcs à tracer à la ficelle et un ourlet qui doit pendre avant d’être plié ; un tissu large, dont il reste beaucoup entre les courbes.',
     wrap: 'Un dos et deux devants qui se croisent et se nouent ; pas de fermeture, et elle suit la taille qui change. Deux coutures et deux bords à parementure ; la croisure prend du tissu en plus.',
   },
   lays: {

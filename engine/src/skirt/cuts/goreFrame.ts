@@ -81,7 +81,7 @@ export const hipSeamOf = (gores: readonly GoreHalves[]): Mm =>
       ...gores.map((gore) => {
         if (!gore.hip) return 0;
         const corner = goreFrame(gore).at(gore.hip.level, 1);
-        return Math.max(gore.hip.level, Math.hypot(corner.x - gore.halfTop, corner.y));
+        return Math.max(gore.hip.level, Math.hypot(Math.max(0, corner.x - gore.halfTop), corner.y));
       }),
     ),
   );

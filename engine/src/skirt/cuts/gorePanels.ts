@@ -125,7 +125,7 @@ function notchesOf({ from, to }: Around, fromHem: Mm, isFront: boolean): readonl
 const HAIR = 1e-9;
 
 /** What a dip may take of the side above the hips, or of the panel's length. */
-const MOST_OF_SIDE = 0.8;
+const MOST_OF_SIDE = 0.5;
 const MOST_OF_LENGTH = 0.4;
 /** How much a top rises for each unit across where it is steepest, half-way from front to back: 2 in in front on a waist of 25. */
 const STEEPEST = 0.5;

@@ -51,8 +51,16 @@ export function reachOf(shape: PanelShape, name: 'waist' | 'hem', hand: Hand): R
   const ray = [line(end, point(end.x + travel.x * far, end.y + travel.y * far))];
   const [hit] = pathIntersections(ray, shape.trimmed);
   const at = hit ?? end;
+  // A top that is not level is chalked from its level line: straight across, or along that line's own curve.
+  if (path.length > 1) return { at, along: levelAlong(shape, at) };
   const half = path.length === 1 && arc?.kind === 'line' ? Math.abs(end.x) : lengthOf(path) / 2;
   return { at, along: mm(half + Math.hypot(at.x - end.x, at.y - end.y)) };
+}
+
+function levelAlong(shape: PanelShape, { x, y }: Point): Mm {
+  const { apex } = shape;
+  if (!apex || hipOf(shape, 'right')) return mm(Math.abs(x));
+  return mm(apex.waistRadius * Math.abs(Math.atan2(x, y + apex.waistRadius)));
 }
 
 const isAbout = (centre: Point, radius: Mm): boolean =>

@@ -57,10 +57,12 @@ function panelPiece(plan: SkirtPlan, speaker: Speaker, group: PanelGroup): Chart
   const called = [...new Set(group.panels.map(({ name }) => names[name]))].join(' + ');
   const isTier = skirt.rounds.length > 1;
   const name = isTier ? speaker.text(papers.tierNumber, { number: group.round }) : called;
+  const alone = panelGroups(skirt).filter(({ round }) => round === group.round).length === 1;
+  const place = alone ? '' : placeOf(group, called, speaker);
   const isSwung = skirt.marking === 'swung' && shape.apex !== null;
   const quarters = group.notches.length < shape.notches.length ? [papers.pieceQuarters] : [];
   return {
-    title: `${name} · ${cutText(group.panels.length, group.mirrors.length, speaker)}`,
+    title: `${name}${place} · ${cutText(group.panels.length, group.mirrors.length, speaker)}`,
     shape,
     notches: group.notches,
     edgeWords: panelEdgeWords(skirt, group, speaker),
@@ -76,6 +78,18 @@ function panelPiece(plan: SkirtPlan, speaker: Speaker, group: PanelGroup): Chart
     centre: onFold(plan, group) ? 'fold' : 'line',
   };
 }
+
+/** Where a lone panel is worn, in front or behind, where its name does not tell it from others of its round. */
+function placeOf({ panels }: PanelGroup, called: string, { words }: Speaker): string {
+  const [{ around }, ...others] = panels;
+  if (others.length > 0) return '';
+  const behind = Math.cos(Math.PI * (around.from + around.to));
+  const place = behind > ACROSS ? words.panels.front : behind < -ACROSS ? words.panels.back : '';
+  return place === '' || called.includes(place) ? '' : ` (${place})`;
+}
+
+/** Cosine of the turn from the centre within which a panel lies in front, or behind. */
+const ACROSS = 0.99;
 
 /** Whether the lay that was chosen cuts it on a fold. */
 function onFold({ cloth }: SkirtPlan, { panels }: PanelGroup): boolean {
