@@ -237,7 +237,14 @@ export const anyWrap: fc.Arbitrary<Part> = fc
   .map(([options]) => ({ kind: 'wrap', ...options }));
 
 /** Every cut with any of its options. */
-export const anyCut: fc.Arbitrary<Part> = fc.oneof(anyFlared, anyGathered);
+export const anyCut: fc.Arbitrary<Part> = fc.oneof(
+  anyFlared,
+  anyGathered,
+  anyGored,
+  anyTiered,
+  anyCircle,
+  anyWrap,
+);
 
 const aboveOne = fc.integer({ min: 10, max: 30 }).map((tenths) => tenths / 10);
 const elastic = {
@@ -435,4 +442,16 @@ const rest = some({
 /** Any request that parses: every cut, every option, each there or not, lengths in any units. */
 export const anyRequest: fc.Arbitrary<RawRequest> = fc
   .tuple(anyBody, maybe(anyCut), rest)
-  .map(([body, cut, others]) => ({ ...others, body, ...(cut === undefined ? {} : { cut }) }));
+  .map(([body, cut, others]) => ({
+    ...others,
+    ...named(others),
+    body,
+    ...(cut === undefined ? {} : { cut }),
+  }));
+
+/** Options of a waist belong to the kind that they name: which kind is meant without one goes with the cut. */
+function named({ waist }: Part): Part {
+  if (typeof waist !== 'object' || waist === null || 'kind' in waist || Object.keys(waist).length === 0)
+    return {};
+  return { waist: { ...waist, kind: 'turned casing' } };
+}

@@ -2186,6 +2186,7 @@ export const en: Catalogue = {
     viewBack: 'back',
     viewSide: 'side',
     viewFlat: 'flat panel',
+    viewPieces: 'all pieces',
     viewFolds: 'fold by fold',
     printPicture: 'print this drawing',
     stageOf: '{stage} of {stages}',

@@ -2342,6 +2342,7 @@ export const fr: Catalogue = {
     viewBack: 'dos',
     viewSide: 'côté',
     viewFlat: 'panneau à plat',
+    viewPieces: 'tous les morceaux',
     viewFolds: 'pli par pli',
     printPicture: 'imprimer ce dessin',
     stageOf: '{stage} sur {stages}',

@@ -74,6 +74,7 @@ export interface TableWords {
   readonly viewBack: string;
   readonly viewSide: string;
   readonly viewFlat: string;
+  readonly viewPieces: string;
   readonly viewFolds: string;
   readonly printPicture: string;
   readonly stageOf: string;

@@ -38,6 +38,9 @@ export interface ChartOf {
 
 type How = 'bare' | 'measures' | 'halved';
 
+/** About a page across: words of the chart's size can be read on it. */
+const PAGE: ChartRoom = { width: mm(190), height: mm(150) };
+
 /** Em of the words: 8 pt. */
 const SIZE = mm(2.8);
 
@@ -48,7 +51,7 @@ const SIZE = mm(2.8);
 export function pieceChart(
   plan: SkirtPlan,
   speaker: Speaker,
-  room: ChartRoom,
+  room: ChartRoom = PAGE,
   { of = 'all', size = SIZE, fill = inks.wash, line = inks.ink, how, ground }: ChartOf = {},
 ): Drawing {
   const pieces = [

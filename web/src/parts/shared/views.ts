@@ -1,7 +1,7 @@
 import type { Speaker } from '@ribbonwright/engine';
 
 /** The ways to look at a skirt. */
-export const views = ['front', 'back', 'side', 'flat', 'folds'] as const;
+export const views = ['front', 'back', 'side', 'flat', 'pieces', 'folds'] as const;
 export type View = (typeof views)[number];
 
 export const viewNames = ({ words: { table } }: Speaker): { value: View; name: string }[] => [
@@ -9,5 +9,6 @@ export const viewNames = ({ words: { table } }: Speaker): { value: View; name: s
   { value: 'back', name: table.viewBack },
   { value: 'side', name: table.viewSide },
   { value: 'flat', name: table.viewFlat },
+  { value: 'pieces', name: table.viewPieces },
   { value: 'folds', name: table.viewFolds },
 ];
