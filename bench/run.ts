@@ -5,7 +5,17 @@ import { join } from 'node:path';
 import { Bench } from 'tinybench';
 import { parseRequest, planSkirt, type SkirtRequest } from '@ribbonwright/engine';
 
-/** Seeded cases: three bodies, so that no single shape of skirt is measured alone. Six rows each. */
+const body = { waist: '28 in', hip: '36 in', waistToHem: '33 in', waistToFloor: '40 in', height: '65 in' };
+/** What every cut below carries, so that their costs can be told apart. */
+const all = { extras: { pockets: {}, lining: {} }, cut: { sideSeam: '1/2 in' }, ribbons: { rows: 12 } };
+const full = (cut: object, waist: string): unknown => ({
+  ...all,
+  body,
+  cut: { ...all.cut, ...cut },
+  waist: { kind: waist },
+});
+
+/** Seeded cases: plain skirts with six rows, then each cut with twelve rows, pockets and a lining. */
 const cases: readonly (readonly [string, unknown])[] = [
   [
     'flared, straight hem',
@@ -26,6 +36,14 @@ const cases: readonly (readonly [string, unknown])[] = [
       cut: { kind: 'gathered' },
     },
   ],
+  ['full: flared', full({ kind: 'flared' }, 'turned casing')],
+  ['full: gathered', full({ kind: 'gathered' }, 'turned casing')],
+  ['full: 4 gores', full({ kind: 'gored', gores: 4 }, 'separate casing')],
+  ['full: 10 gores', full({ kind: 'gored', gores: 10, front: 1.3 }, 'plain waistband')],
+  ['full: 5 tiers', full({ kind: 'tiered', tiers: 5 }, 'separate casing')],
+  ['full: half circle', full({ kind: 'circle' }, 'separate casing')],
+  ['full: full circle', full({ kind: 'circle', fraction: 'full' }, 'plain waistband')],
+  ['full: wrap', full({ kind: 'wrap' }, 'plain waistband')],
 ];
 
 function requestOf(raw: unknown): SkirtRequest {
@@ -39,7 +57,9 @@ const shown = (milliseconds: number): string => milliseconds.toFixed(2).padStart
 const processor = cpus()[0]?.model ?? 'unknown processor';
 console.log(`Node ${process.version}, ${String(cpus().length)} cores, ${processor}\n`);
 
-console.log('planSkirt, six rows, all four lays compared; warmed up 1 s, then 2 s each; milliseconds');
+console.log(
+  'planSkirt, all lays compared; warmed up 1 s, then 2 s each; milliseconds. Full: 12 rows, pockets, lining.',
+);
 const bench = new Bench({ time: 2000, warmupTime: 1000, retainSamples: true });
 for (const [name, raw] of cases) {
   const request = requestOf(raw);
