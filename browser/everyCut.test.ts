@@ -70,7 +70,7 @@ describe('any cut, any waist', () => {
     const page = await openTable(await browser.context());
     await goTo(page, 'Cut');
     await openAll(page);
-    for (const extra of ['pockets', 'slits', 'lining', 'tucks'])
+    for (const extra of ['pockets', 'slits', 'lining', 'room to grow'])
       await page.getByRole('checkbox', { name: new RegExp(extra, 'i') }).check();
     await goTo(page, 'Supplies');
     await expect.poll(() => page.getByText(/lining/i).count()).toBeGreaterThan(0);

@@ -1,8 +1,7 @@
 import type { Figure, Notice } from '../figure/index.ts';
 import { lengthOf } from '../geometry/index.ts';
-import type { Panel, Round, Skirt } from '../skirt/index.ts';
+import { alongHem, type Panel, type Round, type Skirt } from '../skirt/index.ts';
 import { longest, mm, roundTo, type Mm } from '../units/index.ts';
-import { alongHem } from './across.ts';
 import { figure, problem } from './codes.ts';
 import { curveOf, flatNotices } from './flat.ts';
 import { rowLimits, type RowLimits } from './limits.ts';

@@ -5,7 +5,7 @@ import { areaOf, lengthOf, sagitta, type Path } from '../geometry/index.ts';
 import { ringBy } from '../testing/shapes.ts';
 import type { Apex, PanelShape } from '../skirt/index.ts';
 import { mm } from '../units/index.ts';
-import { alongHem } from './across.ts';
+import { alongHem } from '../skirt/index.ts';
 import { curveOf } from './flat.ts';
 
 const { length } = figures<'test.width'>();

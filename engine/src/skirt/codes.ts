@@ -110,6 +110,7 @@ export type SkirtFigureCode =
   | 'waist.bandEndLine'
   | 'waist.hipLine'
   | 'waist.roundAtHip'
+  | 'waist.roundMeasured'
   | 'waist.roundLength'
   | 'waist.openingAsked'
   | 'waist.openingSpread'

@@ -1,6 +1,7 @@
 export { draftSkirt, type Skirt, type SkirtOptions } from './skirt.ts';
 export { skirtHandles, type SkirtHandle } from './handles.ts';
 export type { OptionHandleName } from './handle.ts';
+export { alongHem } from './alongHem.ts';
 export { clothWeights, type ClothWeight, type DraftContext, type DraftGiven } from './context.ts';
 export {
   cutOptions,

@@ -536,6 +536,7 @@ export const en: Catalogue = {
       'round of the skirt at the hips',
       '{top} at the top + ({bottom} at the bottom − {top}) × {level} ÷ {length} length',
     ],
+    'waist.roundMeasured': 'round of the skirt at the hips, measured on the panels',
     'waist.openingAsked': 'opening, from the top of the waist',
     'waist.openingSpread': [
       'opening that lets the hips through',
@@ -2270,7 +2271,8 @@ export const en: Catalogue = {
     growthFit: 'To fit for so many months',
     growthShortOn: 'It will be short on {date}.',
     growthShort: 'Counts as short when the hem has risen',
-    growthHint: 'With the height measured that day the tool forecasts when the skirt will be short (reference of US children, 2 to 20 years).',
+    growthHint:
+      'With the height measured that day the tool forecasts when the skirt will be short (reference of US children, 2 to 20 years).',
     liningClothHeading: 'Cloth of the lining',
     edgesHeading: 'Hem, seams and straightening',
     chalkTo: 'Chalk to the nearest',

@@ -606,6 +606,7 @@ export const fr: Catalogue = {
       'tour de la jupe aux hanches',
       '{top} en haut + ({bottom} en bas − {top}) × {level} ÷ {length} de longueur',
     ],
+    'waist.roundMeasured': 'tour de la jupe aux hanches, mesuré sur les panneaux',
     'waist.openingAsked': 'ouverture, depuis le haut de la taille',
     'waist.openingSpread': [
       'ouverture qui laisse passer les hanches',
@@ -2154,7 +2155,8 @@ export const fr: Catalogue = {
       closure:
         'Elle s’ouvre par {kind, select, zip {une fermeture à glissière} other {une fente à patte}} {place, select, back {derrière} other {du côté gauche de la personne}}.',
       darts: '{darts} pinces sous la ceinture.',
-      pockets: '{count, plural, one {Une poche dans une couture de côté} other {Des poches dans les coutures de côté}}.',
+      pockets:
+        '{count, plural, one {Une poche dans une couture de côté} other {Des poches dans les coutures de côté}}.',
       slits:
         '{where, select, back {Une fente derrière} sides {Une fente de chaque côté} other {Une fente d’un côté}}, haute de {height}.',
       tucks: '{count, plural, one {# pli de croissance} other {# plis de croissance}} sous la taille.',
@@ -2427,7 +2429,8 @@ export const fr: Catalogue = {
     growthFit: 'Pour aller pendant tant de mois',
     growthShortOn: 'Elle sera trop courte le {date}.',
     growthShort: 'Trop courte quand l’ourlet est remonté de',
-    growthHint: 'Avec la hauteur mesurée ce jour-là, l’outil prévoit quand la jupe sera trop courte (référence d’enfants des États-Unis, de 2 à 20 ans).',
+    growthHint:
+      'Avec la hauteur mesurée ce jour-là, l’outil prévoit quand la jupe sera trop courte (référence d’enfants des États-Unis, de 2 à 20 ans).',
     liningClothHeading: 'Tissu de la doublure',
     edgesHeading: 'Ourlet, coutures et équerrage',
     chalkTo: 'Marquer à la craie au plus près de',

@@ -80,9 +80,8 @@ export function fastenSteps(bench: Bench, after: readonly StepId[]): Step[] {
   const all = [...panelWorks(bench), ...bench.skirt.waist.works];
   const [holes, buttons] = [named(all, 'buttonhole'), named(all, 'button')];
   const works = [...holes, ...buttons];
-  // A wrap that buttons leaves their number to the maker.
-  const wrap = bench.skirt.overlap?.closes === 'buttons' && works.length === 0;
-  if (works.length === 0 && !wrap) return [];
+  if (works.length === 0) return [];
+  const wrap = bench.skirt.overlap?.closes === 'buttons';
   return [
     step({
       id: 'fasten',

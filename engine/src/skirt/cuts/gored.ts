@@ -44,6 +44,8 @@ export const gored: Cut<GoredOptions> = {
   kind: 'gored',
   options,
   handles: goredHandles,
+  // Turned down on the arc of a gore, a casing falls too short to lie flat.
+  usualWaist: () => 'separate casing',
   draft(context, chosen, need) {
     const { finished, panel: length } = lengthsOf(context, need);
     const hem = figure.length(chosen.hem, 'skirt.hemAllowance');

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Fields } from '../../fields/index.ts';
 import { mm } from '../../units/index.ts';
 import { figure } from '../codes.ts';
+import { buttonWorks } from '../buttons.ts';
 import { work } from '../works.ts';
 import { adultHemFloor, commonOptions, cutLength, lengthsOf } from './common.ts';
 import type { Cut } from './cut.ts';
@@ -13,6 +14,9 @@ import { wrapPanels } from './wrapPanels.ts';
 import { freeEdge, wrapHang, wrapMarks } from './wrapMarks.ts';
 import { tiesOf } from './wrapTies.ts';
 import { roundOfWrap, wrapWidths } from './wrapWidths.ts';
+
+/** One at each end of the band: the under end is buttoned too. Common practice, no source. */
+const BUTTONS = 2;
 
 /** Defaults are common practice, no source. */
 const options = (fields: Fields) =>
@@ -74,7 +78,8 @@ export const wrap: Cut<WrapOptions> = {
     const opening = roundOfWrap(widths.top, edges);
     const hemRound = roundOfWrap(widths.hem, edges);
     const facings = freeEdge(left.shape, need.allowance, hem);
-    const ties = chosen.closes === 'ties' ? tiesOf(context, chosen, seam) : { parts: [], works: [] };
+    const closing =
+      chosen.closes === 'ties' ? tiesOf(context, chosen, seam) : { parts: [], works: buttonWorks(BUTTONS) };
     return {
       kind: wrap.kind,
       marking: 'by piece',
@@ -93,9 +98,9 @@ export const wrap: Cut<WrapOptions> = {
       works: [
         work('side seam', seamSide(back.shape, need.allowance, hem), 2),
         work('facing', facings, 2),
-        ...ties.works,
+        ...closing.works,
       ],
-      parts: ties.parts,
+      parts: closing.parts,
       notices: [...widths.notices, ...hung.notices, ...overlapNotices(context, widths, opening, hemRound)],
     };
   },

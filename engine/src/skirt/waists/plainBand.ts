@@ -5,6 +5,7 @@ import { inches, mm, roundTo, type Mm } from '../../units/index.ts';
 import { figure } from '../codes.ts';
 import type { DraftContext } from '../context.ts';
 import type { Part } from '../panel.ts';
+import { buttonWorks } from '../buttons.ts';
 import { work, type Work } from '../works.ts';
 import { bandWidth } from './bandWidth.ts';
 import { forExpecting } from './expecting.ts';
@@ -36,10 +37,6 @@ export type PlainBandOptions = z.infer<ReturnType<typeof options>>;
 
 /** Finished width of a bound placket. Common practice, no source. */
 const PLACKET = { inches: inches(1), metric: mm(25) } as const;
-/** A button of about ¾ in: its hole is sewn round, and its shank is a few stitches. Common practice, no source. */
-const BUTTONHOLE = mm(50);
-const BUTTON = mm(10);
-
 const seamOf = ({ seam }: PlainBandOptions): Figure<Mm> => figure.length(seam, 'waist.seam');
 
 /** Round of the closed band, at a mark, never tighter than the waist and its ease. */
@@ -149,7 +146,6 @@ function closing(below: Figure<Mm>, opens: PlainBandOptions['opens']): Work[] {
     opens === 'zip'
       ? work('zip', figure.length(both, 'waist.zipLine', { below }))
       : work('placket', figure.length(both, 'waist.placketLine', { below }), 2),
-    work('buttonhole', figure.length(BUTTONHOLE, 'waist.buttonholeLine')),
-    work('button', figure.length(BUTTON, 'waist.buttonLine')),
+    ...buttonWorks(1),
   ];
 }

@@ -1,5 +1,6 @@
 import { distance, point, type Point } from '../../../geometry/index.ts';
 import { handlesOf, type HandleName, type SkirtPlan } from '../../../plan/index.ts';
+import type { Mm } from '../../../units/index.ts';
 import type { PlacedHandle } from '../livePicture.ts';
 import { halvesOf, levelPoint, type Sheets } from './sheet.ts';
 import { levelAt, sheetWith } from './where.ts';
@@ -21,9 +22,9 @@ interface Wanted {
 
 /** What of the panel can be taken hold of, each where it moves the line that it is named for. */
 export function placedHandles(plan: SkirtPlan, sheets: Sheets): PlacedHandle[] {
-  const known = new Set(handlesOf(plan).map(({ name }) => name));
+  const known = new Map(handlesOf(plan).map(({ name, value }) => [name, value]));
   const placed: PlacedHandle[] = [];
-  for (const { places, ...handle } of wanted(plan, sheets))
+  for (const { places, ...handle } of wanted(plan, sheets, known))
     if (known.has(handle.name)) {
       const at = freest(places, placed);
       if (at) placed.push({ ...handle, at });
@@ -44,25 +45,24 @@ function freest(places: readonly Point[], placed: readonly PlacedHandle[]): Poin
   return best;
 }
 
-function wanted(plan: SkirtPlan, sheets: Sheets): Wanted[] {
+function wanted(plan: SkirtPlan, sheets: Sheets, known: ReadonlyMap<HandleName, Mm>): Wanted[] {
   const sheet = sheets.main;
   const [first] = sheets.all;
   const { shape, side, at, scale } = sheet;
   const halves = halvesOf(plan);
-  const { waistQuarter, hemQuarter } = plan.skirt.marks;
   const [waist, hem] = [side(1, 0), side(1, shape.length)];
   const along = (y: number, on = sheet): Point[] =>
     spreadAlong((share) => levelPoint(on, y, share), OUTWARDS);
-  // A mark may count several panels, and an arc is longer than its reach: the value over what is drawn of it.
-  const mark = (value: number, half: number, end: Point): number =>
-    half > 0 ? value / Math.max(1e-3, end.x - at(point(0, 0)).x) : 1 / scale;
+  // A mark may count several panels, and an arc is longer than its reach: the handle's own value over what is drawn of it.
+  const mark = (name: HandleName, half: number, end: Point): number =>
+    half > 0 ? (known.get(name) ?? half) / Math.max(1e-3, end.x - at(point(0, 0)).x) : 1 / scale;
   const move = { towards: UP, perMm: 1 / scale };
   return [
-    { name: 'hemMark', towards: RIGHT, perMm: mark(hemQuarter.value, halves.hem, hem), places: [hem] },
+    { name: 'hemMark', towards: RIGHT, perMm: mark('hemMark', halves.hem, hem), places: [hem] },
     {
       name: 'waistMark',
       towards: RIGHT,
-      perMm: mark(waistQuarter.value, halves.waist, waist),
+      perMm: mark('waistMark', halves.waist, waist),
       places: [waist],
     },
     { name: 'length', towards: DOWN, perMm: 1 / scale, places: along(shape.length) },

@@ -121,7 +121,11 @@ function overlapEdge({ plan, surface, side, look, ink, scale }: Drawn): Mark[] {
   const high = Math.max(0.3, look.foot * surface.length);
   if (overlap.closes === 'ties') {
     const width = Math.min(TIE.width * scale, 0.9 * high);
-    const size = { loop: TIE.loop * scale, end: Math.min(TIE.end * scale, 0.6 * surface.length), width };
+    const size = {
+      loop: TIE.loop * scale,
+      end: Math.min(TIE.end * scale, (plan.body.wears === 'seated' ? 0.14 : 0.6) * surface.length),
+      width,
+    };
     return [...marks, ...bow(surface.at(place, waist), { ...size, broad: side === 'side' ? 0.8 : 1 }, ink)];
   }
   const radius = Math.min(BUTTON * scale, 0.42 * high);

@@ -19,7 +19,7 @@ export function beside(surface: Surface, down: number, across: number, along: nu
 }
 
 /** A cord, a tie, a button: of a colour that shows on the cloth. */
-export const trimOn = (ink: Ink): Ink =>
+const trimOn = (ink: Ink): Ink =>
   lightness(ink) < 0.5 ? mixed(ink, '#ffffff', 0.5) : mixed(ink, '#2a221c', 0.4);
 
 export const button = ({ x, y }: Point, radius: number, ink: Ink): Mark[] => [

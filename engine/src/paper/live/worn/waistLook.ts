@@ -25,7 +25,7 @@ export interface WaistLook {
   readonly dartLength: number;
 }
 
-export const WHOLE: Around = { from: -0.5, to: 0.5 };
+const WHOLE: Around = { from: -0.5, to: 0.5 };
 const FRONT: Around = { from: -0.25, to: 0.25 };
 const BACK: Around = { from: 0.25, to: 0.75 };
 

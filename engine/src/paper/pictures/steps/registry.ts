@@ -26,6 +26,15 @@ import { straighten } from './each/straighten.ts';
 import { testStitch } from './each/testStitch.ts';
 import { threadElastic } from './each/threadElastic.ts';
 import { trim } from './each/trim.ts';
+import { opening } from './each/opening.ts';
+import { lining } from './each/lining.ts';
+import { casingStrip } from './each/casingStrip.ts';
+import { ties } from './each/ties.ts';
+import { bandPrepare } from './each/bandPrepare.ts';
+import { band } from './each/band.ts';
+import { cordEyelets } from './each/cordEyelets.ts';
+import { threadCord } from './each/threadCord.ts';
+import { fasten } from './each/fasten.ts';
 import type { Draw } from './picture.ts';
 
 /** Every step's drawing; a step without one is a type error. */
@@ -65,14 +74,14 @@ export const pictures: Readonly<Record<StepId, Draw>> = {
   seamRows: stitchRibbon,
   faceEdges: hem,
   slits: plainSeam,
-  opening: plainSeam,
+  opening,
   tucks: plainStitch,
-  lining: plainSeam,
-  casingStrip: plainSeam,
-  ties: plainSeam,
-  bandPrepare: pressCloth,
-  band: plainSeam,
-  cordEyelets: casing,
-  threadCord: threadElastic,
-  fasten: plainStitch,
+  lining,
+  casingStrip,
+  ties,
+  bandPrepare,
+  band,
+  cordEyelets,
+  threadCord,
+  fasten,
 };

@@ -1,15 +1,14 @@
 import { point } from '../../../../geometry/index.ts';
 import { mm } from '../../../../units/index.ts';
 import { area, inks, rectangle, stroke, type Mark } from '../../../drawing/index.ts';
-import { thinLine } from '../../cloth.ts';
 import { lineTo, stitches } from '../lines.ts';
-import { person } from '../person.ts';
-import { spoken, type Draw, type Scene } from '../picture.ts';
+import { spoken, type Draw } from '../picture.ts';
 import { movement } from '../signs.ts';
 import { patch } from '../surface.ts';
 import { pin, safetyPin } from '../tools/index.ts';
+import { triedOn } from '../triedOn.ts';
 import { measured, note } from '../wording.ts';
-import { wornSkirt } from '../worn.ts';
+import { elasticLying, says } from '../waistParts.ts';
 
 /** Elastic cut, drawn through with a safety pin while its other end is held, its ends lapped and pinned, and tried on. */
 export const threadElastic: Draw = (scene) => {
@@ -17,25 +16,21 @@ export const threadElastic: Draw = (scene) => {
   const cut = spoken(scene, 'cut');
   const width = spoken(scene, 'width');
   const marks: Mark[] = [
-    ...elastic(4, 8, 38, 4.6),
+    ...elasticLying(4, 8, 38, 4.6),
     ...(cut ? [measured(point(4, 8), point(42, 8), speaker.value(cut), -2.2)] : []),
     ...(width ? note(point(43.4, 10.3), speaker.value(width), { align: 'start' }) : []),
-    ...drawnThrough(),
-    ...elastic(4, 50, 26, 5.4),
-    ...elastic(19, 51.4, 31, 5.4),
-    safetyPin({ x: 19.4, y: 54.2 }, 11),
+    ...(says(scene, 'threadElastic.back')
+      ? throughBack()
+      : [
+          ...drawnThrough(),
+          ...elasticLying(4, 50, 26, 5.4),
+          ...elasticLying(19, 51.4, 31, 5.4),
+          safetyPin({ x: 19.4, y: 54.2 }, 11),
+        ]),
     ...triedOn(scene),
   ];
   return { height: 64, marks };
 };
-
-const elastic = (x: number, y: number, length: number, width: number): Mark[] => [
-  rectangle(x, y, length, width, { fill: inks.paper, width: mm(0.4) }),
-  stroke(
-    [0.27, 0.5, 0.73].map((t) => lineTo([x + 0.4, y + width * t], [x + length - 0.4, y + width * t])),
-    { width: mm(0.15), stroke: inks.grey },
-  ),
-];
 
 /** The casing from inside: the elastic goes in at the opening, its tail pinned beside it, and the safety pin leads. */
 function drawnThrough(): Mark[] {
@@ -64,23 +59,31 @@ function drawnThrough(): Mark[] {
   ];
 }
 
-/** Worn: the finished length is measured from the waist down. */
-function triedOn(scene: Scene): Mark[] {
-  const x = 68;
-  const body = person(scene, x, 61.5, 57);
-  // A skirt longer than its wearer is drawn to the floor.
-  const longest = (61.5 - body.waist) / scene.plan.skirt.finishedLength.value;
-  const skirt = wornSkirt(scene, { scale: Math.min(body.scale, longest), x, top: body.waist, widest: 13.6 });
-  const length = spoken(scene, 'length');
-  const hem = Math.min(62.5, skirt.bottom);
+/** The band from inside: in at the gap of one side seam, along the back half, out at the other, an end pinned at each. */
+function throughBack(): Mark[] {
+  const [left, right, top, low] = [3, 52, 22, 36];
+  const [one, other] = [12, 43];
+  const seam = (x: number): Mark[] => [
+    stroke([lineTo([x, top], [x, top + 3]), lineTo([x, low - 3], [x, 54])], { width: mm(0.45) }),
+    stroke([lineTo([x - 1, top + 3], [x + 1, top + 3]), lineTo([x - 1, low - 3], [x + 1, low - 3])], {
+      width: mm(0.7),
+    }),
+  ];
   return [
-    ...body.marks,
-    ...skirt.marks,
-    ...(length
-      ? [
-          stroke([lineTo([x + skirt.halfTop + 1, body.waist], [85, body.waist])], thinLine),
-          measured(point(84, body.waist), point(84, hem), scene.speaker.value(length), 0),
-        ]
-      : []),
+    ...patch('wrong', { left, top: low - 1, right, bottom: 54, torn: ['left', 'right', 'bottom'] }),
+    ...patch('right', { left, top, right, bottom: low, torn: ['left', 'right'] }),
+    stroke(lineTo([left, top], [right, top]), { width: mm(0.8) }),
+    ...stitches(lineTo([left, low - 1.3], [right, low - 1.3])),
+    stroke([lineTo([one, top + 4.4], [other, top + 4.4]), lineTo([one, low - 4.4], [other, low - 4.4])], {
+      dash: 'hidden',
+      width: mm(0.45),
+    }),
+    ...seam(one),
+    ...seam(other),
+    ...elasticLying(one - 6, top + 4.4, 6, 5.2),
+    ...elasticLying(other, top + 4.4, 6, 5.2),
+    pin({ x: one - 3, y: top + 1, turn: 90 }, 12, [3.6, 8.4]),
+    safetyPin({ x: other + 2, y: top + 7, scale: 0.7 }, 9),
+    ...movement(lineTo([20, 45], [36, 45])),
   ];
 }

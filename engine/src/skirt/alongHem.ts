@@ -1,13 +1,16 @@
 import { arc, chordWithin, line, point, type Path } from '../geometry/index.ts';
-import type { PanelShape } from '../skirt/index.ts';
 import { mm, radians, type Mm } from '../units/index.ts';
+import type { PanelShape } from './panel.ts';
 
 /** Half the length of a ruler that is longer than any panel is wide. */
 const PAST_ANY_SIDE = 1e5;
 
-/** The line that follows the hem at `fromHem` above it, from raw side to raw side. Empty where the panel has none. */
-export function alongHem(shape: PanelShape, fromHem: Mm): Path {
-  return chordWithin(shape.trimmed, shape.apex ? ring(shape, fromHem) : level(shape, fromHem))[0] ?? [];
+/**
+ * The line that follows the hem at `fromHem` above it, inside an outline of the panel: its raw edges unless another is
+ * given. Empty where the panel has none.
+ */
+export function alongHem(shape: PanelShape, fromHem: Mm, outline: Path = shape.trimmed): Path {
+  return chordWithin(outline, shape.apex ? ring(shape, fromHem) : level(shape, fromHem))[0] ?? [];
 }
 
 const level = (shape: PanelShape, fromHem: Mm): Path => {

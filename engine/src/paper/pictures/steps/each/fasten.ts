@@ -1,0 +1,75 @@
+import { point } from '../../../../geometry/index.ts';
+import { mm } from '../../../../units/index.ts';
+import { stroke, type Mark } from '../../../drawing/index.ts';
+import { thinLine } from '../../cloth.ts';
+import { lineTo, stitches } from '../lines.ts';
+import type { Draw, Scene } from '../picture.ts';
+import { bowed, turn } from '../signs.ts';
+import { patch } from '../surface.ts';
+import { pin } from '../tools/index.ts';
+import { button, buttonhole, says } from '../waistParts.ts';
+
+/** The hole in the end that lies on top, a pin across its end; the button where the skirt closes. */
+export const fasten: Draw = (scene) => ({
+  height: 64,
+  marks: says(scene, 'fasten.wrap') ? wrapped() : [...holed(), ...overlapped(scene)],
+});
+
+const TOP = 8;
+const LOW = 21;
+const BOTTOM = 33;
+
+/** The end of a band on its skirt, which runs on to the left; sewn round its end. */
+const endOnTop = (left: number, end: number, top: number, low: number, bottom: number): Mark[] => [
+  ...patch('right', { left, top: low - 1, right: end, bottom, torn: ['left', 'bottom'] }),
+  ...patch('right', { left, top, right: end, bottom: low, torn: ['left'] }),
+  stroke(lineTo([left, top], [end, top]), { width: mm(0.8) }),
+];
+
+const holed = (): Mark[] => [
+  ...turn(4, 5, '1'),
+  ...endOnTop(9, 56, TOP, LOW, BOTTOM),
+  ...buttonhole(point(42, 14.5), point(51, 14.5), false),
+  stroke(lineTo([42.6, 14.5], [48.4, 14.5]), { width: mm(0.4) }),
+  pin({ x: 49.6, y: TOP - 3, turn: 90 }, 13, [4, 9]),
+];
+
+/** Closed as it is worn: the button sits on the part that lies below, under the hole. */
+function overlapped({ plan }: Scene): Mark[] {
+  const zip = plan.skirt.waist.closure?.kind === 'zip';
+  const [top, low, bottom] = [40, 50, 62.5];
+  return [
+    ...turn(4, 40, '2'),
+    ...patch('right', { left: 44, top: low - 1, right: 80, bottom, torn: ['right', 'bottom'] }),
+    ...patch('right', { left: 36, top, right: 80, bottom: low, torn: ['right'] }),
+    stroke(lineTo([36, top], [80, top]), { width: mm(0.8) }),
+    ...button(point(52, 45), 2.6),
+    ...patch('right', { left: 9, top: low - 1, right: 40, bottom, torn: ['left', 'bottom'] }),
+    ...patch('right', { left: 9, top, right: 40, bottom: low, torn: ['left'] }),
+    stroke(lineTo([9, top], [40, top]), { width: mm(0.8) }),
+    ...buttonhole(point(32, 45), point(38, 45)),
+    ...(zip
+      ? stitches(lineTo([48, low], [48, bottom - 0.8]))
+      : [stroke(lineTo([46, low], [46, bottom - 0.8]), thinLine)]),
+    ...bowed(point(34, 37), point(52, 37), -2.4),
+  ];
+}
+
+/** A wrap from the front: the end on top buttoned, and inside it a second pair that holds the end below. */
+const wrapped = (): Mark[] => [
+  ...turn(4, 5, '1'),
+  ...patch('right', { left: 9, top: LOW - 1, right: 80, bottom: BOTTOM, torn: ['left', 'right', 'bottom'] }),
+  ...patch('right', { left: 9, top: TOP, right: 80, bottom: LOW, torn: ['left', 'right'] }),
+  ...endOnTop(9, 56, TOP, LOW, BOTTOM),
+  stroke(lineTo([9, TOP], [80, TOP]), { width: mm(0.8) }),
+  ...buttonhole(point(44, 14.5), point(51, 14.5)),
+  ...button(point(48, 14.5), 2.6),
+  ...turn(4, 40, '2'),
+  ...patch('wrong', { left: 9, top: 50, right: 80, bottom: 62.5, torn: ['left', 'right', 'bottom'] }),
+  ...patch('right', { left: 9, top: 40, right: 80, bottom: 51, torn: ['left', 'right'] }),
+  ...patch('wrong', { left: 9, top: 50, right: 48, bottom: 62.5, torn: ['left', 'bottom'] }),
+  ...patch('right', { left: 9, top: 40, right: 48, bottom: 51, torn: ['left'] }),
+  stroke(lineTo([9, 40], [80, 40]), { width: mm(0.8) }),
+  ...buttonhole(point(37, 45.4), point(44, 45.4)),
+  ...button(point(41, 45.4), 2.6),
+];
