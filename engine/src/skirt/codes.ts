@@ -231,6 +231,7 @@ export type SkirtFigureCode =
   | 'skirt.liningWidth'
   | 'skirt.liningOfWidths'
   | 'skirt.inTucks'
+  | 'skirt.hemDeepened'
   | 'skirt.tuckCount'
   | 'skirt.tuckDepth'
   | 'skirt.tuckSpace'

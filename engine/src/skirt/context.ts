@@ -21,4 +21,6 @@ export interface DraftGiven {
 export interface DraftContext extends DraftGiven {
   /** Length of the panels that growth tucks take up; null without tucks. */
   readonly inTucks: Figure<Mm> | null;
+  /** What of the hem is kept to be let down; null without. */
+  readonly inHem: Figure<Mm> | null;
 }

@@ -1,8 +1,9 @@
 import { mm } from '../units/index.ts';
 import type { DraftContext, DraftGiven } from './context.ts';
+import { contextOf } from './contextOf.ts';
 import { cutOf } from './cuts/index.ts';
 import { hemLimits } from './cuts/limits.ts';
-import { deepenedCut, extrasHandles, hemDeepenedBy, takenInTucks } from './extras/index.ts';
+import { extrasHandles } from './extras/index.ts';
 import type { OptionHandle } from './handle.ts';
 import type { Skirt, SkirtOptions } from './skirt.ts';
 import { waistOf } from './waists/index.ts';
@@ -15,15 +16,12 @@ export interface SkirtHandle {
 
 /** Everything that the cut, the waist and the extras of a drafted skirt offer to be taken hold of. */
 export function skirtHandles(given: DraftGiven, chosen: SkirtOptions, skirt: Skirt): readonly SkirtHandle[] {
-  const context: DraftContext = { ...given, inTucks: takenInTucks(given, chosen.extras) };
-  const cut = deepenedCut(given, chosen.extras, chosen.cut);
+  const context = contextOf(given, chosen.extras);
+  const { cut } = chosen;
   const dress = waistOf(chosen.waist);
   const top = dress.top(context, chosen.waist);
   const { waist, extras } = skirt;
-  const ofCut = [
-    ...hemHandles(context, chosen, skirt),
-    ...(cutOf(cut).handles?.(context, cut, top, skirt) ?? []),
-  ];
+  const ofCut = [...hemHandles(context, skirt), ...(cutOf(cut).handles?.(context, cut, top, skirt) ?? [])];
   return [
     ...dress.handles(context, chosen.waist, skirt, waist).map((handle) => ({ path: ['waist'], handle })),
     ...ofCut.map((handle) => ({ path: ['cut'], handle })),
@@ -35,15 +33,11 @@ export function skirtHandles(given: DraftGiven, chosen: SkirtOptions, skirt: Ski
 }
 
 /** The depth of the hem, what is to be let down in it. */
-function hemHandles(
-  context: DraftContext,
-  { extras }: SkirtOptions,
-  { hemAllowance, finishedLength }: Skirt,
-): readonly OptionHandle[] {
-  const deeper = hemDeepenedBy(context, extras);
+function hemHandles(context: DraftContext, { hemAllowance, finishedLength }: Skirt): readonly OptionHandle[] {
+  const deeper = context.inHem?.value ?? 0;
   const value = hemAllowance.value;
   const least = hemLimits.least + deeper;
-  // A narrow hem of the cut's own is not deepened; one that was asked for would be, and could not be so narrow.
+  // A narrow hem of a cut's own is less than its field takes.
   if (value < least - HAIR) return [];
   return [
     {

@@ -4,17 +4,10 @@ import { lengthOf } from '../geometry/index.ts';
 import { mm } from '../units/index.ts';
 import { figure } from './codes.ts';
 import type { DraftContext, DraftGiven } from './context.ts';
+import { contextOf } from './contextOf.ts';
 import { cutOf, type CutOptions, type Draft } from './cuts/index.ts';
 import { goesOn } from './goesOn.ts';
-import {
-  deepenedCut,
-  extrasOf,
-  planExtras,
-  takenInTucks,
-  withPocketNotches,
-  type Extras,
-  type ExtrasOptions,
-} from './extras/index.ts';
+import { extrasOf, planExtras, withPocketNotches, type Extras, type ExtrasOptions } from './extras/index.ts';
 import type { EdgeName, Round } from './panel.ts';
 import { canWalk } from './walks.ts';
 import { waistOf, type WaistOptions, type WaistPlan } from './waists/index.ts';
@@ -34,11 +27,10 @@ export interface SkirtOptions {
 
 /** Drafts a skirt. Never throws: what can't be met is among its notices. Parts and works are those of all it is made of. */
 export function draftSkirt(given: DraftGiven, chosen: SkirtOptions): Skirt {
-  const context: DraftContext = { ...given, inTucks: takenInTucks(given, chosen.extras) };
+  const context = contextOf(given, chosen.extras);
   const dress = waistOf(chosen.waist);
   const top = dress.top(context, chosen.waist);
-  const cut = deepenedCut(given, chosen.extras, chosen.cut);
-  const draft = asSewn(cutOf(cut).draft(context, cut, top));
+  const draft = asSewn(cutOf(chosen.cut).draft(context, chosen.cut, top));
   const waist = dress.plan(context, chosen.waist, draft);
   const extras = planExtras(context, chosen.extras, draft, waist);
   const more = extrasOf(extras);

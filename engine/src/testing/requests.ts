@@ -262,7 +262,10 @@ const takeUp = {
 const ofKind = (kind: string, fields: Readonly<Record<string, fc.Arbitrary<unknown>>>) =>
   some(fields).map((options) => ({ kind, ...options }));
 
-export const anyTurnedCasing: fc.Arbitrary<Part> = some({ ...elastic, turnUnder: lengthBetween(1, 15) });
+/** Named wherever it has options: which kind is meant without a name goes with the cut. */
+export const anyTurnedCasing: fc.Arbitrary<Part> = some({ ...elastic, turnUnder: lengthBetween(1, 15) }).map(
+  (options) => (Object.keys(options).length === 0 ? options : { ...options, kind: 'turned casing' }),
+);
 export const anySeparateCasing = ofKind('separate casing', { ...elastic, seam: lengthBetween(3, 30) });
 export const anyFlatFront = ofKind('flat front', {
   ...elastic,
@@ -444,14 +447,6 @@ export const anyRequest: fc.Arbitrary<RawRequest> = fc
   .tuple(anyBody, maybe(anyCut), rest)
   .map(([body, cut, others]) => ({
     ...others,
-    ...named(others),
     body,
     ...(cut === undefined ? {} : { cut }),
   }));
-
-/** Options of a waist belong to the kind that they name: which kind is meant without one goes with the cut. */
-function named({ waist }: Part): Part {
-  if (typeof waist !== 'object' || waist === null || 'kind' in waist || Object.keys(waist).length === 0)
-    return {};
-  return { waist: { ...waist, kind: 'turned casing' } };
-}

@@ -476,6 +476,7 @@ export const en: Catalogue = {
       'round the lining, seam to seam',
       '{widths} × ({width} − 2 × {seam} seam allowance)',
     ],
+    'skirt.hemDeepened': ['hem', '{hem} hem + {more} to let down'],
     'skirt.inTucks': ['taken up in tucks', '2 × {count} × {depth}'],
     'skirt.tuckCount': 'growth tucks',
     'skirt.tuckDepth': 'depth of a tuck',

@@ -543,6 +543,7 @@ export const fr: Catalogue = {
       'tour de la doublure, de couture à couture',
       '{widths} × ({width} − 2 × {seam} de couture)',
     ],
+    'skirt.hemDeepened': ['ourlet', '{hem} d’ourlet + {more} à rallonger'],
     'skirt.inTucks': ['pris dans les plis', '2 × {count} × {depth}'],
     'skirt.tuckCount': 'plis de croissance',
     'skirt.tuckDepth': 'profondeur d’un pli',

@@ -12,6 +12,7 @@ import { inches, mm, radians } from '../../units/index.ts';
 function byTheBook(round: string, fraction: string, waistToHem = '31 in', pieces = 1) {
   const hip = mm(parse(round) - inches(1));
   const { skirt } = draftOf({
+    waist: { kind: 'turned casing' },
     body: { waist: `${String(hip)} mm`, hip: `${String(hip)} mm`, waistToHem },
     cut: { kind: 'circle', fraction, pieces },
     mark: '1 mm',

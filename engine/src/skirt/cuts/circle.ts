@@ -18,7 +18,7 @@ import {
   type CircleDrawn,
   type PieceCount,
 } from './circlePieces.ts';
-import { commonOptions, cutLength, LAYERS, lengthsOf, roundOf } from './common.ts';
+import { commonOptions, cutLength, hemOf, LAYERS, lengthsOf, roundOf } from './common.ts';
 import type { Cut, Marks } from './cut.ts';
 import { levelHang } from './hang.ts';
 import { hemLimits } from './limits.ts';
@@ -54,7 +54,7 @@ export const circle: Cut<CircleOptions> = {
     fraction === '1/4' || fraction === '1/3' ? 'turned casing' : 'separate casing',
   draft(context, chosen, need) {
     const { finished, panel: length } = lengthsOf(context, need);
-    const { hem, turnUnder } = hemOf(context, chosen);
+    const { hem, turnUnder } = circleHem(context, chosen);
     const margin = figure.length(chosen.margin, 'skirt.margin');
     const seam = figure.length(chosen.sideSeam, 'skirt.sideSeam');
     const cut = cutLength(length, need.allowance, hem, margin, context.mark);
@@ -97,7 +97,7 @@ export const circle: Cut<CircleOptions> = {
 };
 
 /** Past half a circle a hem is turned once, ¼ in; half a circle takes ½ in, less a usual hem. Common practice, no source. */
-function hemOf(context: DraftContext, chosen: CircleOptions): { hem: Figure<Mm>; turnUnder: Mm } {
+function circleHem(context: DraftContext, chosen: CircleOptions): { hem: Figure<Mm>; turnUnder: Mm } {
   const share = shareOf[chosen.fraction];
   // Inch marks are no whole number of millimetres.
   const metric = Number.isInteger(context.mark);
@@ -105,7 +105,8 @@ function hemOf(context: DraftContext, chosen: CircleOptions): { hem: Figure<Mm>;
   const [inInches = 0.75, inMillimetres = 20] = usual;
   const depth = chosen.hem ?? (metric ? mm(inMillimetres) : inches(inInches));
   const under = chosen.hemTurnUnder ?? (share > 0.5 ? mm(0) : metric ? mm(6) : inches(0.25));
-  return { hem: figure.length(depth, 'skirt.hemAllowance'), turnUnder: mm(Math.min(under, depth / 2)) };
+  const hem = hemOf(context, depth);
+  return { hem, turnUnder: mm(Math.min(under, hem.value / 2)) };
 }
 
 /** As asked, or in the fewest pieces that the cloth is wide enough for; cloth too narrow for any is told of. */

@@ -33,6 +33,13 @@ export const floorOf = ({ body }: DraftContext, floor: Mm): Figure<Mm> =>
 export const stepOf = ({ body, stride }: DraftContext): Figure<Mm> =>
   stride.checked || !body.adult ? stride.needed : figure.length(mm(0), 'skirt.hemStrideUnknown');
 
+/** Cloth below the hem line: the hem as asked, and what is kept in it to be let down. */
+export function hemOf({ inHem }: DraftContext, asked: Mm): Figure<Mm> {
+  const hem = figure.length(asked, 'skirt.hemAllowance');
+  if (!inHem) return hem;
+  return figure.length(mm(asked + inHem.value), 'skirt.hemDeepened', { hem, more: inHem });
+}
+
 export const LAYERS = figure.count(4, 'skirt.layers');
 
 export interface Lengths {

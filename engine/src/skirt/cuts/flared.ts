@@ -12,6 +12,7 @@ import {
   commonOptions,
   cutLength,
   floorOf,
+  hemOf,
   LAYERS,
   lengthsOf,
   roundOf,
@@ -57,7 +58,7 @@ export const flared: Cut<FlaredOptions> = {
   draft(context, chosen, need) {
     const { mark } = context;
     const { finished, panel: length } = lengthsOf(context, need);
-    const hem = figure.length(chosen.hem, 'skirt.hemAllowance');
+    const hem = hemOf(context, chosen.hem);
     const margin = figure.length(chosen.margin, 'skirt.margin');
     const seam = figure.length(chosen.sideSeam, 'skirt.sideSeam');
     const top = topQuarter(context, chosen);
@@ -121,7 +122,7 @@ export const flared: Cut<FlaredOptions> = {
       hang: hung.hang,
       sideSeamAllowance: seam,
       hemAllowance: hem,
-      hemTurnUnder: mm(Math.min(chosen.hemTurnUnder, chosen.hem / 2)),
+      hemTurnUnder: mm(Math.min(chosen.hemTurnUnder, hem.value / 2)),
       margin,
       finishedLength: finished,
       panelLength: length,

@@ -12,6 +12,7 @@ import {
   commonOptions,
   cutLength,
   floorOf,
+  hemOf,
   LAYERS,
   lengthsOf,
   roundOf,
@@ -52,7 +53,7 @@ export const gathered: Cut<GatheredOptions> = {
   handles: (context, chosen, _, draft) => gatheredHandles(context, chosen, draft),
   draft(context, chosen, need) {
     const { finished, panel: length } = lengthsOf(context, need);
-    const hem = figure.length(chosen.hem, 'skirt.hemAllowance');
+    const hem = hemOf(context, chosen.hem);
     const margin = figure.length(chosen.margin, 'skirt.margin');
     const seam = figure.length(chosen.sideSeam, 'skirt.sideSeam');
     const round = roundNeeded(context, chosen);
@@ -100,7 +101,7 @@ export const gathered: Cut<GatheredOptions> = {
       hang: hang.hang,
       sideSeamAllowance: seam,
       hemAllowance: hem,
-      hemTurnUnder: mm(Math.min(chosen.hemTurnUnder, chosen.hem / 2)),
+      hemTurnUnder: mm(Math.min(chosen.hemTurnUnder, hem.value / 2)),
       margin,
       finishedLength: finished,
       panelLength: length,

@@ -3,7 +3,7 @@ import type { Fields } from '../../fields/index.ts';
 import { figure } from '../codes.ts';
 import { mm } from '../../units/index.ts';
 import { work } from '../works.ts';
-import { adultHemFloor, commonOptions, cutLength, lengthsOf, roundOf } from './common.ts';
+import { adultHemFloor, commonOptions, cutLength, hemOf, lengthsOf, roundOf } from './common.ts';
 import type { Cut } from './cut.ts';
 import { sewn, turned } from './edges.ts';
 import { goreHang } from './goreHang.ts';
@@ -48,7 +48,7 @@ export const gored: Cut<GoredOptions> = {
   usualWaist: () => 'separate casing',
   draft(context, chosen, need) {
     const { finished, panel: length } = lengthsOf(context, need);
-    const hem = figure.length(chosen.hem, 'skirt.hemAllowance');
+    const hem = hemOf(context, chosen.hem);
     const margin = figure.length(chosen.margin, 'skirt.margin');
     const seam = figure.length(chosen.sideSeam, 'skirt.sideSeam');
     const gores = goresOf(chosen.gores, chosen.front, seam);
@@ -79,7 +79,7 @@ export const gored: Cut<GoredOptions> = {
       hang: hung.hang,
       sideSeamAllowance: seam,
       hemAllowance: hem,
-      hemTurnUnder: mm(Math.min(chosen.hemTurnUnder, chosen.hem / 2)),
+      hemTurnUnder: mm(Math.min(chosen.hemTurnUnder, hem.value / 2)),
       margin,
       finishedLength: finished,
       panelLength: length,

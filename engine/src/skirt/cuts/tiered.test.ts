@@ -25,7 +25,7 @@ const tieredOf = (raw: RawRequest): Drafted & { readonly cut: TieredOptions } =>
 const every = samples(anyTieredRequest, tieredOf, 500);
 /** What the waist asks of the panels. */
 const needOf = ({ context, request }: Pick<Drafted, 'context' | 'request'>) =>
-  waistOf(request.waist).top({ ...context, inTucks: null }, request.waist);
+  waistOf(request.waist).top({ ...context, inTucks: null, inHem: null }, request.waist);
 const lengthsOf = ({ panels }: Round, name: string): number[] =>
   panels.map(({ shape }) => lengthOf(shape.edges.find((edge) => edge.name === name)?.finished ?? []));
 const sum = (lengths: readonly number[]): number => lengths.reduce((all, each) => all + each, 0);
@@ -325,7 +325,7 @@ describe('what is sewn', () => {
     'joins of every tier, a seam as long as the tier above, and two gathering rows where a tier is fuller than that',
     every((drafted) => {
       const { rounds, works } = tiered.draft(
-        { ...drafted.context, inTucks: null },
+        { ...drafted.context, inTucks: null, inHem: null },
         drafted.cut,
         needOf(drafted),
       );

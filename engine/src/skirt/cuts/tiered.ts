@@ -5,7 +5,7 @@ import { mm, type Mm } from '../../units/index.ts';
 import { figure } from '../codes.ts';
 import type { Panels, Round, Rounds } from '../panel.ts';
 import { work, type Work } from '../works.ts';
-import { adultHemFloor, commonOptions, cutLength, LAYERS, lengthsOf, roundOf } from './common.ts';
+import { adultHemFloor, commonOptions, cutLength, hemOf, LAYERS, lengthsOf, roundOf } from './common.ts';
 import type { Cut, Marks } from './cut.ts';
 import { flatHang } from './hang.ts';
 import { fullnessLimits, shareLimits } from './limits.ts';
@@ -49,7 +49,7 @@ export const tiered: Cut<TieredOptions> = {
   handles: tierHandles,
   draft(context, chosen, need) {
     const { finished, panel: length } = lengthsOf(context, need);
-    const hem = figure.length(chosen.hem, 'skirt.hemAllowance');
+    const hem = hemOf(context, chosen.hem);
     const margin = figure.length(chosen.margin, 'skirt.margin');
     const seam = figure.length(chosen.sideSeam, 'skirt.sideSeam');
     const tierSeam = figure.length(chosen.tierSeam, 'skirt.tierSeam');
@@ -111,7 +111,7 @@ export const tiered: Cut<TieredOptions> = {
       hang: flatHang({ length, flare, tolerance: mm(0), asked: false }).hang,
       sideSeamAllowance: seam,
       hemAllowance: hem,
-      hemTurnUnder: mm(Math.min(chosen.hemTurnUnder, chosen.hem / 2)),
+      hemTurnUnder: mm(Math.min(chosen.hemTurnUnder, hem.value / 2)),
       margin,
       finishedLength: finished,
       panelLength: length,

@@ -4,7 +4,7 @@ import { mm } from '../../units/index.ts';
 import { figure } from '../codes.ts';
 import { buttonWorks } from '../buttons.ts';
 import { work } from '../works.ts';
-import { adultHemFloor, commonOptions, cutLength, lengthsOf } from './common.ts';
+import { adultHemFloor, commonOptions, cutLength, hemOf, lengthsOf } from './common.ts';
 import type { Cut } from './cut.ts';
 import { hemRoundLimits, overlapLimits } from './limits.ts';
 import { oneRound, seamSide } from './round.ts';
@@ -54,10 +54,10 @@ export const wrap: Cut<WrapOptions> = {
   usualWaist: () => 'plain waistband',
   draft(context, chosen, need) {
     const { finished, panel: length } = lengthsOf(context, need);
-    const hem = figure.length(chosen.hem, 'skirt.hemAllowance');
+    const hem = hemOf(context, chosen.hem);
     const margin = figure.length(chosen.margin, 'skirt.margin');
     const seam = figure.length(chosen.sideSeam, 'skirt.sideSeam');
-    const turnUnder = mm(Math.min(chosen.hemTurnUnder, chosen.hem / 2));
+    const turnUnder = mm(Math.min(chosen.hemTurnUnder, hem.value / 2));
     const shown = figure.length(chosen.facing, 'skirt.facing');
     const facing = figure.length(mm(chosen.facing + turnUnder), 'skirt.facingDepth', {
       facing: shown,

@@ -12,7 +12,8 @@ import { liningClothOf, liningClothOptions } from './liningCloth.ts';
 import { planPockets, pocketOptions } from './pockets.ts';
 import { planSlits, slitOptions } from './slits.ts';
 import { tuckOptions } from './tuckOptions.ts';
-import { deepenedBy, planTucks, takenUp, withDeepHem } from './tucks.ts';
+import { letsDownOf } from './letsDown.ts';
+import { planTucks, takenUp } from './tucks.ts';
 
 export type {
   Extra,
@@ -46,16 +47,9 @@ export type ExtrasOptions = z.infer<ReturnType<typeof extrasOptions>>;
 export const takenInTucks = (given: DraftGiven, { tucks }: ExtrasOptions): Figure<Mm> | null =>
   tucks ? takenUp(given, tucks) : null;
 
-/** What a deep hem adds to the cut's own; 0 without. */
-export const hemDeepenedBy = (given: DraftGiven, { tucks }: ExtrasOptions): Mm =>
-  tucks ? deepenedBy(given, tucks) : mm(0);
-
-/** The cut as chosen, and in its hem what it is to be let down. */
-export const deepenedCut = <Cut extends CutOptions>(
-  given: DraftGiven,
-  chosen: ExtrasOptions,
-  cut: Cut,
-): Cut => withDeepHem(cut, hemDeepenedBy(given, chosen));
+/** What a deep hem adds to the cut's own; null without. */
+export const keptInHem = (given: DraftGiven, { tucks }: ExtrasOptions): Figure<Mm> | null =>
+  tucks?.how === 'deep hem' ? letsDownOf(given, tucks).letsDown : null;
 
 const NONE = { extra: null, notices: [] } as const;
 

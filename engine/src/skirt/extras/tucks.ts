@@ -22,17 +22,6 @@ export function takenUp(given: DraftGiven, chosen: TuckOptions): Figure<Mm> | nu
   return figure.length(mm(2 * count.value * depth.value), 'skirt.inTucks', { count, depth });
 }
 
-/** What is added to the hem; 0 where tucks hold it. */
-export const deepenedBy = (given: DraftGiven, chosen: TuckOptions): Mm =>
-  chosen.how === 'deep hem' ? letsDownOf(given, chosen).letsDown.value : mm(0);
-
-/** The cut with so much more hem; a cut that makes its own narrow hem keeps it. */
-export function withDeepHem<Cut extends CutOptions>(cut: Cut, deeper: Mm): Cut {
-  if (deeper === 0 || !('hem' in cut)) return cut;
-  const { hem } = cut;
-  return hem === undefined ? cut : { ...cut, hem: mm(hem + deeper) };
-}
-
 /** Tucks below the waist, or a deeper hem, with what they do on this skirt. */
 export function planTucks(
   context: DraftContext,

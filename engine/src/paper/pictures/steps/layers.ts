@@ -14,7 +14,8 @@ type Folding = 'twice' | 'slit' | 'fold on fold' | 'once' | 'open';
 export function foldingOf({ plan }: Scene): Folding {
   const { cloth, skirt } = plan;
   if (cloth.chosen.kind === 'double fold') return 'twice';
-  if (skirt.marking === 'straight widths') return cloth.chosen.table.layers === 1 ? 'open' : 'once';
+  // Only panels that are chalked from their centre fold are folded each along it.
+  if (skirt.marking !== 'at the fold') return cloth.chosen.table.layers === 1 ? 'open' : 'once';
   if (cloth.chosen.headToTail) return 'open';
   if (cloth.chosen.kind === 'lengthwise fold') return 'once';
   return skirt.panels.length > 1 ? 'fold on fold' : 'once';

@@ -25,7 +25,7 @@ export function openPanel(scene: Scene, face: Face, room: Box): OpenPanel {
 }
 
 export const chalkLines = ({ plan }: Scene, { path }: Fitted): Mark[] =>
-  plan.ribbons.rows
+  rowsOfFirst(plan)
     .filter(({ lower }) => lower.length > 0)
     .map(({ lower }) => stroke(path(lower), { ...chalkLine, width: mm(0.3) }));
 

@@ -35,6 +35,16 @@ import { band } from './each/band.ts';
 import { cordEyelets } from './each/cordEyelets.ts';
 import { threadCord } from './each/threadCord.ts';
 import { fasten } from './each/fasten.ts';
+import { panelSeams } from './each/panelSeams.ts';
+import { joinStrips } from './each/joinStrips.ts';
+import { gather } from './each/gather.ts';
+import { sewTiers } from './each/sewTiers.ts';
+import { seamRows } from './each/seamRows.ts';
+import { faceEdges } from './each/faceEdges.ts';
+import { slits } from './each/slits.ts';
+import { darts } from './each/darts.ts';
+import { pockets } from './each/pockets.ts';
+import { tucks } from './each/tucks.ts';
 import type { Draw } from './picture.ts';
 
 /** Every step's drawing; a step without one is a type error. */
@@ -65,17 +75,17 @@ export const pictures: Readonly<Record<StepId, Draw>> = {
   closeElastic,
   finish,
   firstJoins: firstSeams,
-  pockets: plainSeam,
-  darts: plainSeam,
-  panelSeams: sideSeams,
-  joinStrips: plainSeam,
-  gather: plainStitch,
-  sewTiers: plainSeam,
-  seamRows: stitchRibbon,
-  faceEdges: hem,
-  slits: plainSeam,
+  pockets,
+  darts,
+  panelSeams,
+  joinStrips,
+  gather,
+  sewTiers,
+  seamRows,
+  faceEdges,
+  slits,
   opening,
-  tucks: plainStitch,
+  tucks,
   lining,
   casingStrip,
   ties,

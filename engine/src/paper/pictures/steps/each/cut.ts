@@ -1,19 +1,18 @@
-import { boundsOf, point } from '../../../../geometry/index.ts';
+import { boundsOf, lengthOf, point, pointAt, stretch, tangentAt } from '../../../../geometry/index.ts';
 import { mm } from '../../../../units/index.ts';
 import { inks, stroke, type Mark } from '../../../drawing/index.ts';
 import { foldedPanel } from '../foldedPanel.ts';
 import { BETWEEN_LAYERS, foldingOf, layersOf, layersSeen } from '../layers.ts';
 import { lineTo } from '../lines.ts';
 import { shapeOf } from '../panel.ts';
-import type { Draw, Scene } from '../picture.ts';
+import { WIDTH, type Draw, type Scene } from '../picture.ts';
 import { movement } from '../signs.ts';
 import { bareTable, firstWidths } from '../table.ts';
 import { pin, shears } from '../tools/index.ts';
 import { note } from '../wording.ts';
 
 /** Pins inside the lines, long strokes along them, and at the double fold the one fold slit at the side. */
-export const cut: Draw = (scene) =>
-  scene.plan.skirt.marking === 'straight widths' ? widths(scene) : throughLayers(scene);
+export const cut: Draw = (scene) => ways[scene.plan.skirt.marking](scene);
 
 const throughLayers: Draw = (scene) => {
   const { skirt } = scene.plan;
@@ -94,4 +93,37 @@ const widths: Draw = (scene) => {
         : []),
     ],
   };
+};
+
+/** Pieces on the cloth, each cut out along its chalk: pins inside its line. */
+const pieces: Draw = (scene) => {
+  const { table } = scene.plan.cloth.chosen;
+  const { marks, fitted } = bareTable(table, { left: 4, top: 14, width: 78, height: 42 });
+  const { top, height } = fitted.box;
+  const [piece] = table.pieces;
+  if (!piece) return { height: 40, marks };
+  const outline = fitted.path(piece.outline);
+  const long = lengthOf(outline);
+  const share = 0.3 * long;
+  const at = pointAt(outline, mm(share));
+  const way = tangentAt(outline, mm(share));
+  const { layers } = table;
+  return {
+    height: Math.max(40, top + height + 6),
+    marks: [
+      ...marks,
+      stroke(stretch(outline, mm(0), mm(share)), { width: mm(0.8) }),
+      shears({ x: at.x, y: at.y, turn: (Math.atan2(way.y, way.x) * 180) / Math.PI, scale: 0.8 }),
+      ...note(point(WIDTH / 2, 7), scene.speaker.text(scene.speaker.words.papers.layers, { layers }), {
+        ink: inks.grey,
+      }),
+    ],
+  };
+};
+
+const ways: Readonly<Record<Scene['plan']['skirt']['marking'], Draw>> = {
+  'at the fold': throughLayers,
+  'straight widths': widths,
+  'by piece': pieces,
+  swung: pieces,
 };

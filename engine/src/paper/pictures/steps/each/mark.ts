@@ -8,12 +8,12 @@ import { lineTo } from '../lines.ts';
 import { shapeOf } from '../panel.ts';
 import { spoken, WIDTH, type Draw, type Scene } from '../picture.ts';
 import { firstWidths, tableView } from '../table.ts';
+import { markPiece, markStrips, markSwung } from './markPieces.ts';
 import { chalk, ruler } from '../tools/index.ts';
 import { measured, named, note, pointed } from '../wording.ts';
 
-/** Dots and chalk lines on the folded cloth, all measured from the folds; or straight widths, end after end. */
-export const mark: Draw = (scene) =>
-  scene.plan.skirt.marking === 'straight widths' ? widths(scene) : atTheFold(scene);
+/** Dots and chalk lines on folded cloth, measured from the folds; or widths, pieces, arcs, as the plan is marked. */
+export const mark: Draw = (scene) => ways[scene.plan.skirt.marking](scene);
 
 const atTheFold: Draw = (scene) => {
   const { speaker, plan } = scene;
@@ -145,4 +145,11 @@ const widths: Draw = (scene) => {
       ]
     : [ruler(Math.max(8, Math.min(30, width - 4)), { x: left + 2, y: bounds.bottom - 4 })];
   return { height: Math.max(38, top + height + 9, bounds.bottom + 4), marks: [...marks, ...tools, line] };
+};
+
+const ways: Readonly<Record<Scene['plan']['skirt']['marking'], Draw>> = {
+  'at the fold': atTheFold,
+  'straight widths': widths,
+  'by piece': (scene) => (scene.plan.skirt.rounds.length > 1 ? markStrips : markPiece)(scene),
+  swung: markSwung,
 };
