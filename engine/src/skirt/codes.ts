@@ -28,6 +28,8 @@ export type SkirtFigureCode =
   | 'skirt.opening'
   | 'skirt.seamSide'
   | 'skirt.seamLine'
+  | 'skirt.openingOfStrips'
+  | 'skirt.hemOfStrips'
   | 'skirt.openingSewn'
   | 'skirt.hemRoundSewn'
   | 'skirt.hemRound'

@@ -166,7 +166,7 @@ export const en: Catalogue = {
     ],
     'skirt.cutLength': [
       'length to cut',
-      '{length} finished + {casing} casing + {hem} hem + {margin} to straighten',
+      '{length} {length_name} + {casing} {casing_name} + {hem} hem + {margin} to straighten',
     ],
     'skirt.bottom': ['bottom below the top edge', '{cut} length to cut + {rise} for the curve'],
     'skirt.openingSewn': 'round the top, as it is sewn on a steep side',
@@ -174,6 +174,14 @@ export const en: Catalogue = {
     'skirt.opening': [
       'round the top, seam to seam',
       '{layers} × {quarter} waist mark − {edges} × {seam} seam allowance',
+    ],
+    'skirt.openingOfStrips': [
+      'round the top, seam to seam',
+      '{strips} strips × {strip} − {edges} × {seam} seam allowance',
+    ],
+    'skirt.hemOfStrips': [
+      'round the hem, seam to seam',
+      '{strips} strips × {strip} − {edges} × {seam} seam allowance',
     ],
     'skirt.hemRound': [
       'round the hem, seam to seam',

@@ -191,7 +191,7 @@ export const fr: Catalogue = {
     ],
     'skirt.cutLength': [
       'longueur à couper',
-      '{length} de longueur finie + {casing} de coulisse + {hem} d’ourlet + {margin} pour mettre d’équerre',
+      '{length_name} {length} + {casing_name} {casing} + {hem} d’ourlet + {margin} pour mettre d’équerre',
     ],
     'skirt.bottom': ['bas sous le bord du haut', '{cut} de longueur à couper + {rise} pour la courbe'],
     'skirt.openingSewn': 'tour du haut, tel que cousu sur un côté très en biais',
@@ -199,6 +199,14 @@ export const fr: Catalogue = {
     'skirt.opening': [
       'tour du haut, de couture à couture',
       '{layers} × {quarter} au repère de taille − {edges} × {seam} de couture',
+    ],
+    'skirt.openingOfStrips': [
+      'tour du haut, de couture à couture',
+      '{strips} bandes × {strip} − {edges} × {seam} de couture',
+    ],
+    'skirt.hemOfStrips': [
+      'tour de l’ourlet, de couture à couture',
+      '{strips} bandes × {strip} − {edges} × {seam} de couture',
     ],
     'skirt.hemRound': [
       'tour de l’ourlet, de couture à couture',

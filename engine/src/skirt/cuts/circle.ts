@@ -50,8 +50,7 @@ export const circle: Cut<CircleOptions> = {
   kind: 'circle',
   options,
   // Turned down on so tight an arc, a casing falls too short to lie flat.
-  usualWaist: ({ fraction = '1/2' }) =>
-    fraction === '1/4' || fraction === '1/3' ? 'turned casing' : 'separate casing',
+  usualWaist: () => 'separate casing',
   draft(context, chosen, need) {
     const { finished, panel: length } = lengthsOf(context, need);
     const { hem, turnUnder } = circleHem(context, chosen);

@@ -115,8 +115,8 @@ export const tiered: Cut<TieredOptions> = {
       margin,
       finishedLength: finished,
       panelLength: length,
-      opening: roundOf('skirt.opening', marks.waistQuarter, seam, first.round.seams),
-      hemRound: roundOf('skirt.hemRound', marks.hemQuarter, seam, lowest.round.seams),
+      opening: roundOfTier('skirt.openingOfStrips', first.tier, seam),
+      hemRound: roundOfTier('skirt.hemOfStrips', lowest.tier, seam),
       overlap: null,
       works: built.flatMap((each, i) => worksOf(each, built[i - 1]?.round)),
       parts: [],
@@ -199,4 +199,18 @@ function marksOf(top: TierRound, lowest: TierRound, cut: Figure<Mm>): Marks {
     casingEnd: waistQuarter,
     hemEnd: hemQuarter,
   };
+}
+
+/** Round of a tier by its strips, as they are cut. */
+function roundOfTier(
+  code: 'skirt.openingOfStrips' | 'skirt.hemOfStrips',
+  { strips, strip, round }: TierRound,
+  seam: Figure<Mm>,
+): Figure<Mm> {
+  return figure.length(round.value, code, {
+    strips,
+    strip,
+    edges: figure.count(2 * strips.value, 'skirt.sideSeams'),
+    seam,
+  });
 }

@@ -72,7 +72,9 @@ export function planPockets(
   const droop = roundTo(mm(Math.min(bagWidth.value / 2, most)), mark, 'down');
   if (droop < LEAST_DROOP) return { extra: null, notices: [caution('skirt.pocketsNoRoom', { opening })] };
 
-  const seam = figure.length(chosen.seam, 'skirt.pocketSeam');
+  const wantedSeam = figure.length(chosen.seam, 'skirt.pocketSeam');
+  // Bag and side are one line of stitching: the bag has the side's own allowance.
+  const seam = draft.sideSeamAllowance;
   const bag: PieceShape = pocketBag({
     opening: opening.value,
     headroom: headroom.value,
@@ -122,7 +124,13 @@ export function planPockets(
       work('pocket seam', line, 2 * seams.length),
       work('pocket bag', figure.length(lengthOf(round), 'skirt.pocketBagLine'), seams.length),
     ],
-    notices: noticesOf({ draft, waist, seam, sides: seams.map((each) => each.side), asked: wanted.length }),
+    notices: noticesOf({
+      draft,
+      waist,
+      seam: wantedSeam,
+      sides: seams.map((each) => each.side),
+      asked: wanted.length,
+    }),
   };
   return { extra, notices: [] };
 }

@@ -93,7 +93,7 @@ function belowOf(
     waist.depth,
     waist.takenUp?.dartLength?.value ?? 0,
     (waist.closure?.depth.value ?? 0) - waist.above.value,
-    pockets ? pockets.below.value + pockets.opening.value + pockets.headroom.value : 0,
+    pockets ? pockets.below.value + pockets.bagDepth.value : 0,
   );
   const value = Math.max(least + CLEAR, chosen.below ?? 0);
   return figure.length(roundTo(mm(value), mark, 'up'), 'skirt.tuckBelow');

@@ -113,14 +113,20 @@ export const flatFront: Waist<FlatFrontOptions> = {
       notices: [
         ...heldNotices(context, foldedHeight(asked), strip.height),
         ...(draft.overlap ? [caution('waist.needsRound')] : []),
-        ...taken.notices,
-        ...backNotices(context, chosen, { front, cut, laid }),
-        ...gatherNotices(gatherRatioOf(top.back, ofBack), context.clothWeight),
+        ...once([
+          ...taken.notices,
+          ...backNotices(context, chosen, { front, cut, laid }),
+          ...gatherNotices(gatherRatioOf(top.back, ofBack), context.clothWeight),
+        ]),
         ...forExpecting(context),
       ],
     };
   },
 };
+
+/** Front and back may both be too full: that is told once. */
+const once = (notices: readonly Notice[]): Notice[] =>
+  notices.filter(({ code }, i) => notices.findIndex((each) => each.code === code) === i);
 
 /** Its share of the waist behind, and at either end what is caught in the band's side seam. */
 function backElastic({ body, mark }: DraftContext, chosen: FlatFrontOptions, front: Figure<Mm>): Figure<Mm> {

@@ -1,4 +1,5 @@
 import { endOf, point, startOf, type Path, type Point } from '../../../geometry/index.ts';
+import type { Row } from '../../../ribbon/index.ts';
 import type { PanelShape } from '../../../skirt/index.ts';
 import { mm } from '../../../units/index.ts';
 import { dot, stroke, type Mark } from '../../drawing/index.ts';
@@ -15,8 +16,7 @@ interface OpenPanel {
 }
 
 /** One panel opened out, trimmed, with the folds of its casing and hem. */
-export function openPanel(scene: Scene, face: Face, room: Box): OpenPanel {
-  const shape = shapeOf(scene);
+export function openPanel(scene: Scene, face: Face, room: Box, shape = shapeOf(scene)): OpenPanel {
   const fitted = fitInto(shape.trimmed, room);
   const folds = shape.edges
     .filter(({ turned }) => turned)
@@ -24,8 +24,19 @@ export function openPanel(scene: Scene, face: Face, room: Box): OpenPanel {
   return { fitted, marks: [...cloth(face, fitted.path(shape.trimmed)), ...folds] };
 }
 
-export const chalkLines = ({ plan }: Scene, { path }: Fitted): Mark[] =>
-  rowsOfFirst(plan)
+/** Rows that are chalked on flat panels, of the lowest round that has any, and a panel of that round. */
+export function flatRows({ plan }: Scene): { readonly rows: readonly Row[]; readonly shape: PanelShape } {
+  const flat = plan.ribbons.rows.filter(({ onSeam }) => onSeam === null);
+  const [lowest] = flat;
+  return {
+    // Each row's chalk line is that on the first panel that carries it.
+    rows: flat.filter((row) => row.round === lowest?.round),
+    shape: (lowest?.lines[0]?.panel ?? plan.skirt.panels[0]).shape,
+  };
+}
+
+export const chalkLines = (rows: readonly Row[], { path }: Fitted): Mark[] =>
+  rows
     .filter(({ lower }) => lower.length > 0)
     .map(({ lower }) => stroke(path(lower), { ...chalkLine, width: mm(0.3) }));
 

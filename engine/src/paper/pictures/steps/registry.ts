@@ -17,8 +17,6 @@ import { mark } from './each/mark.ts';
 import { measure } from './each/measure.ts';
 import { pressCloth } from './each/pressCloth.ts';
 import { pressRows } from './each/pressRows.ts';
-import { plainSeam } from './each/plainSeam.ts';
-import { plainStitch } from './each/plainStitch.ts';
 import { prewash } from './each/prewash.ts';
 import { sideSeams } from './each/sideSeams.ts';
 import { stitchRibbon } from './each/stitchRibbon.ts';

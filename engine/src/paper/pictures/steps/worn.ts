@@ -16,7 +16,7 @@ interface Worn {
   readonly widest: number;
 }
 
-/** A skirt seen from the front, gathered on its elastic. */
+/** A skirt seen from the front. */
 interface WornSkirt {
   readonly marks: readonly Mark[];
   readonly halfTop: number;
@@ -52,14 +52,20 @@ export function wornSkirt(scene: Scene, { scale, x, top, widest }: Worn): WornSk
     const upper = Math.max(0, lower - row.width.value * scale);
     return ribbon(scene, i, polyline([...round(upper), ...round(lower).toReversed()], { closed: true }));
   });
-  const casing = skirt.waist.depth * scale;
+  const { above, depth, build } = skirt.waist;
+  // A piece that is sewn on is the uppermost of the length; a turned casing is of the panels.
+  const sewnOn = build !== 'turned';
+  const casing = (sewnOn ? above.value : depth) * scale;
   return {
     marks: [
       area(outline, { stroke: null, fill: inks.wash }),
-      ...folds(on, casing, length),
+      ...(isGathered(scene) ? gathers(on, sewnOn ? casing : casing * 0.25, casing, length) : []),
+      ...folds(on, length),
       ...rows,
       stroke(outline, { width: mm(0.45) }),
-      ...stitches(polyline(round(casing))),
+      ...(sewnOn
+        ? [stroke(polyline(round(casing)), { width: mm(0.35) })]
+        : stitches(polyline(round(casing)))),
     ],
     halfTop,
     halfHem,
@@ -67,13 +73,24 @@ export function wornSkirt(scene: Scene, { scale, x, top, widest }: Worn): WornSk
   };
 }
 
-/** Gathers below the casing, long and short in turn, and soft folds that run out at the hem. */
-function folds(on: (t: number, y: number) => Point, casing: number, length: number): Mark[] {
-  const gathers = Array.from({ length: 9 }, (_, i) => {
+/** Whether cloth is drawn up in front: by elastic or cord all round, or onto a band; behind alone it is not seen. */
+function isGathered({ plan }: Scene): boolean {
+  const { elastic, cord, takenUp } = plan.skirt.waist;
+  return elastic?.where === 'round' || cord !== null || takenUp?.by === 'gathers';
+}
+
+/** Gathers from `from` to below the casing, long and short in turn. */
+function gathers(on: (t: number, y: number) => Point, from: number, casing: number, length: number): Mark[] {
+  const lines = Array.from({ length: 9 }, (_, i) => {
     const t = ((i + 0.5) / 9) * 2 - 1;
     const long = [0.22, 0.12, 0.17][i % 3] ?? 0.12;
-    return curve([on(t, casing * 0.25), on(t, casing), on(t, casing + length * long)]);
+    return curve([on(t, from), on(t, casing), on(t, casing + length * long)]);
   });
+  return [stroke(lines, { width: mm(0.22) })];
+}
+
+/** Soft folds that run out at the hem. */
+function folds(on: (t: number, y: number) => Point, length: number): Mark[] {
   const soft = [-0.62, -0.2, 0.3, 0.7].map((t) => curve([on(t, length * 0.55), on(t, length * 0.98)]));
-  return [stroke(gathers, { width: mm(0.22) }), stroke(soft, { width: mm(0.18), stroke: inks.grey })];
+  return [stroke(soft, { width: mm(0.18), stroke: inks.grey })];
 }

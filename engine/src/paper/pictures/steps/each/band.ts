@@ -25,7 +25,7 @@ const TOP = 8;
 const LOW = 22;
 const END = 12;
 const SIDE = 50;
-const RIGHT = 80;
+const RIGHT = 77;
 
 /** The top right side up, the band on it wrong side up, raw edges level; what will lie over stands free of the edge. */
 function pinned(scene: Scene): Mark[] {
@@ -59,7 +59,7 @@ function pinned(scene: Scene): Mark[] {
     ...(inFront ? sideSeam() : []),
     ...stitches(lineTo([from, sewn], [RIGHT, sewn])),
     ...pins.map((x) => pin({ x, y: TOP - 4, turn: 90 }, 12, [5, 9])),
-    ...(seam ? [measured(point(RIGHT + 2, TOP), point(RIGHT + 2, sewn), speaker.value(seam), 0)] : []),
+    ...(seam ? [measured(point(RIGHT, TOP), point(RIGHT, sewn), speaker.value(seam), -2.6)] : []),
     ...(overlap ? [measured(point(END, LOW), point(edge, LOW), speaker.value(overlap), 3.4)] : []),
   ];
 }
@@ -80,12 +80,12 @@ function ends(scene: Scene): Mark[] {
   return [
     ...turn(4, 42, '2'),
     ...patch('right', { left: left + 6, top: seam - 1, right, bottom: 63.5, torn: ['right', 'bottom'] }),
-    ...(tie ? cloth('right', block(3.6, 46, left + 2, 53)) : []),
+    ...(tie ? cloth('right', block(left - 1.6, 46, left + 2, 53)) : []),
     ...patch('wrong', { left, top: fold, right, bottom: seam, torn: ['right'] }),
     stroke(lineTo([left, fold], [right, fold]), { width: mm(0.9) }),
     ...(tie
       ? [
-          stroke(lineTo([left, 46], [left + 15, 46], [left + 15, 53], [left, 53]), {
+          stroke([lineTo([left, 46], [right - 0.6, 46]), lineTo([left, 53], [right - 0.6, 53])], {
             dash: 'hidden',
             width: mm(0.45),
           }),

@@ -12,7 +12,7 @@ import { block, says } from '../waistParts.ts';
 /** Interfacing on the wrong side; the band folded and one edge pressed under; its quarters marked. */
 export const bandPrepare: Draw = (scene) => {
   const inTwo = says(scene, 'bandPrepare.stiffenFront');
-  return { height: 64, marks: [...stiffened(inTwo), ...pressed(), ...marked(inTwo)] };
+  return { height: 57, marks: [...stiffened(inTwo), ...pressed(), ...marked(inTwo)] };
 };
 
 /** Where front and back are pieces of their own, only the front is stiffened, and the two are joined at the sides. */

@@ -5,7 +5,8 @@ import { thinLine } from '../../cloth.ts';
 import { lineTo, stitches } from '../lines.ts';
 import { spoken, within, type Draw, type Scene } from '../picture.ts';
 import { throughAll, turnedEdge } from '../section.ts';
-import { patch } from '../surface.ts';
+import { edgeOn, patch } from '../surface.ts';
+import { says } from '../waistParts.ts';
 import { measured } from '../wording.ts';
 
 const FOLD = 9;
@@ -25,6 +26,8 @@ export const casing: Draw = (scene) => {
     : 0;
   const marks: Mark[] = [
     ...turnedEdge({ x, fold: FOLD, end: 56, depth: size, under, apart: 6.6 }),
+    // A lining that is caught in the stitching lies between skirt and casing.
+    ...(says(scene, 'casing.lining') ? edgeOn(lineTo([x + 2.1, 56], [x + 2.1, inner - 5])) : []),
     ...throughAll(x, x + 6.6, inner - 1.6),
     ...(wide > 0
       ? [rectangle(x + 1.8, FOLD + 0.4, 1.7, wide, { dash: 'hidden', fill: inks.paper, width: mm(0.4) })]
@@ -35,7 +38,7 @@ export const casing: Draw = (scene) => {
   return { height: 60, marks };
 };
 
-/** The skirt inside out at a side seam: stitches stop on both sides of the opening, back and forth. */
+/** The skirt inside out at a seam: stitches stop on both sides of the opening, or go all round where a cord comes out by holes. */
 function inside(scene: Scene, size: number): Mark[] {
   const [left, right, seam] = [38, 83, 50];
   const inner = FOLD + Math.min(size, 26);
@@ -48,11 +51,15 @@ function inside(scene: Scene, size: number): Mark[] {
     stroke(lineTo([seam + 3, inner], [seam + 3, 50]), thinLine),
     ...patch('right', { left, top: FOLD, right, bottom: inner, torn: ['left', 'right'] }),
     stroke(lineTo([seam, FOLD], [seam, inner]), thinLine),
-    ...stitches(lineTo([left, line], [from, line])),
-    ...stitches(lineTo([to, line], [right, line])),
-    stroke([lineTo([from, line - 1], [from, line + 1]), lineTo([to, line - 1], [to, line + 1])], {
-      width: mm(0.7),
-    }),
-    ...(opening ? [measured(point(from, inner), point(to, inner), scene.speaker.value(opening), 4)] : []),
+    ...(opening
+      ? [
+          ...stitches(lineTo([left, line], [from, line])),
+          ...stitches(lineTo([to, line], [right, line])),
+          stroke([lineTo([from, line - 1], [from, line + 1]), lineTo([to, line - 1], [to, line + 1])], {
+            width: mm(0.7),
+          }),
+          measured(point(from, inner), point(to, inner), scene.speaker.value(opening), 4),
+        ]
+      : stitches(lineTo([left, line], [right, line]))),
   ];
 }

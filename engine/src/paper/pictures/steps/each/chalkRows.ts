@@ -3,7 +3,7 @@ import { mm } from '../../../../units/index.ts';
 import { dot, inks, rectangle, stroke, type Mark } from '../../../drawing/index.ts';
 import { chalkLine, thinLine } from '../../cloth.ts';
 import { lineTo } from '../lines.ts';
-import { chalkLines, dots, openPanel, rowDots } from '../panel.ts';
+import { chalkLines, dots, flatRows, openPanel, rowDots } from '../panel.ts';
 import type { Draw, Scene } from '../picture.ts';
 import { band } from '../ribbons.ts';
 import { patch } from '../surface.ts';
@@ -13,14 +13,15 @@ import { measured, note } from '../wording.ts';
 /** The opened panel, right side up, with its dots and lines; beside it the ruler stands on the raw edge. */
 export const chalkRows: Draw = (scene) => {
   const { papers } = scene.speaker.words;
-  const { fitted, marks: panel } = openPanel(scene, 'right', { left: 3, top: 4, width: 43, height: 50 });
+  const { rows, shape } = flatRows(scene);
+  const room = { left: 3, top: 4, width: 43, height: 50 };
+  const { fitted, marks: panel } = openPanel(scene, 'right', room, shape);
   const { left, top, width, height } = fitted.box;
   const middle = left + width / 2;
-  const { rows } = scene.plan.ribbons;
   const bottom = top + height;
   const marks: Mark[] = [
     ...panel,
-    ...chalkLines(scene, fitted),
+    ...chalkLines(rows, fitted),
     ...rows.flatMap(({ lower }) => dots(rowDots(lower), fitted)),
     ...note(point(middle, top + height * 0.26), papers.rightSideUp, { halo: inks.wash, room: width - 6 }),
     ...note(point(middle, bottom + 4), papers.rawEdge, { ink: inks.grey }),
@@ -36,7 +37,7 @@ const TOP = 6;
 
 /** The lowest two rows close by: each measured from the raw edge, each line the lower edge of its ribbon. */
 function detail(scene: Scene): Mark[] {
-  const [first, second] = scene.plan.ribbons.rows;
+  const [first, second] = flatRows(scene).rows;
   if (!first) return [];
   const highest = (second ?? first).fromRawEdge.value + (second ?? first).width.value;
   const scale = Math.min((EDGE - TOP - 5) / highest, 0.4);

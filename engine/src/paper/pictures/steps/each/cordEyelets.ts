@@ -43,7 +43,9 @@ export const cordEyelets: Draw = (scene) => {
     ...(aside
       ? [measured(point(CENTRE, HOLE + 8), point(CENTRE + out, HOLE + 8), speaker.value(aside), 2)]
       : []),
-    ...(down ? [measured(point(CENTRE + 18, FOLD), point(CENTRE + 18, HOLE), speaker.value(down), 0)] : []),
+    ...(down
+      ? [measured(point(CENTRE + 16, FOLD), point(CENTRE + 16, HOLE), speaker.value(down), -2.6)]
+      : []),
     ...once(),
   ];
   return { height: 58, marks };

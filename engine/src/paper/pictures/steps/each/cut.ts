@@ -104,22 +104,47 @@ const pieces: Draw = (scene) => {
   if (!piece) return { height: 40, marks };
   const outline = fitted.path(piece.outline);
   const long = lengthOf(outline);
-  const share = 0.3 * long;
-  const at = pointAt(outline, mm(share));
-  const way = tangentAt(outline, mm(share));
   const { layers } = table;
+  const under = Math.max(top + height, boundsOf(outline).bottom);
+  // The shears lie behind their cut: it ends at the first place where there is room for them.
+  const cut = [0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9]
+    .map((share) => ({
+      at: pointAt(outline, mm(share * long)),
+      way: tangentAt(outline, mm(share * long)),
+      share,
+    }))
+    .find(({ at, way }) => hasRoom(at.x - SHEARS * way.x, at.y - SHEARS * way.y, under));
   return {
-    height: Math.max(40, top + height + 6),
+    height: Math.max(40, under + 9),
     marks: [
       ...marks,
-      stroke(stretch(outline, mm(0), mm(share)), { width: mm(0.8) }),
-      shears({ x: at.x, y: at.y, turn: (Math.atan2(way.y, way.x) * 180) / Math.PI, scale: 0.8 }),
-      ...note(point(WIDTH / 2, 7), scene.speaker.text(scene.speaker.words.papers.layers, { layers }), {
-        ink: inks.grey,
-      }),
+      ...(cut
+        ? [
+            stroke(stretch(outline, mm(0), mm(cut.share * long)), { width: mm(0.8) }),
+            shears({
+              x: cut.at.x,
+              y: cut.at.y,
+              turn: (Math.atan2(cut.way.y, cut.way.x) * 180) / Math.PI,
+              scale: 0.8,
+            }),
+          ]
+        : []),
+      ...note(
+        point(WIDTH / 2, under + 5),
+        scene.speaker.text(scene.speaker.words.papers.layers, { layers }),
+        {
+          ink: inks.grey,
+        },
+      ),
     ],
   };
 };
+
+/** Length of the shears behind the point that they cut at. */
+const SHEARS = 14;
+
+const hasRoom = (x: number, y: number, bottom: number): boolean =>
+  x > 5 && x < WIDTH - 5 && y > 5 && y < bottom + 3;
 
 const ways: Readonly<Record<Scene['plan']['skirt']['marking'], Draw>> = {
   'at the fold': throughLayers,

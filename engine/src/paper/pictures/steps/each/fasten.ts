@@ -51,7 +51,7 @@ function overlapped({ plan }: Scene): Mark[] {
     ...(zip
       ? stitches(lineTo([48, low], [48, bottom - 0.8]))
       : [stroke(lineTo([46, low], [46, bottom - 0.8]), thinLine)]),
-    ...bowed(point(34, 37), point(52, 37), -2.4),
+    ...bowed(point(34, 38), point(52, 38), 2.4),
   ];
 }
 

@@ -1,10 +1,10 @@
-import { point, polyline, type Path, type Point } from '../../../../geometry/index.ts';
-import { mm } from '../../../../units/index.ts';
+import { arc, line, point, polyline, type Path, type Point } from '../../../../geometry/index.ts';
+import { mm, radians } from '../../../../units/index.ts';
 import { area, inks, stroke, type Mark } from '../../../drawing/index.ts';
 import { chalkLine } from '../../cloth.ts';
 import { lineTo, stitches } from '../lines.ts';
 import { spoken, type Draw, type Scene } from '../picture.ts';
-import { throughAll, turnedEdge } from '../section.ts';
+import { throughAll } from '../section.ts';
 import { edgeOn, frayed } from '../surface.ts';
 import { says } from '../waistParts.ts';
 import { measured } from '../wording.ts';
@@ -30,19 +30,16 @@ function cutThrough(scene: Scene): Mark[] {
   const top = starts ? fold + 7 : turnedIn ? TOP + 3 : TOP;
   const end = BOTTOM - 8;
   const depth = 8;
-  const into = x + 3.2;
+  const into = x + 6.4;
   return [
     ...edgeOn(lineTo([x, BOTTOM], [x, TOP])),
     frayed(x, TOP, -1),
     ...(starts ? [stroke(lineTo([x - 4, fold], [x + 2, fold]), { ...chalkLine, width: mm(0.4) })] : []),
-    ...turnedEdge({ x: into, fold: end, end: turnedIn ? top + 1 : top, depth, under: 2.6, apart: 3 }),
-    ...(turnedIn
-      ? edgeOn(lineTo([into + 1.4, top + 7], [into + 1.4, top + 0.4], [into, top + 0.4], [into, top + 3]))
-      : []),
-    ...throughAll(x, into + (turnedIn ? 1.4 : 0), top + 3),
+    ...edgeOn([...turnedTop(into, turnedIn, top), ...turnedHem(into, end, depth, top)]),
+    ...throughAll(x, into, top + 3),
     ...(starts ? [measured(point(x - 4, fold), point(x - 4, top), scene.speaker.value(starts), 3)] : []),
     ...(hem
-      ? [measured(point(into + 4.4, end - depth), point(into + 4.4, end + 1.4), scene.speaker.value(hem), -3)]
+      ? [measured(point(into + 0.6, end - depth), point(into + 0.6, end + 1.4), scene.speaker.value(hem), -3)]
       : []),
   ];
 }

@@ -35,17 +35,19 @@ function bound(): Mark[] {
     arc(point(cx, cy), mm(radius), radians(from), radians(sweep)),
   ];
   const strip: Path = [
-    line(point(x + 15, y - 1.9), point(x + 9, y - 1.9)),
-    ...bend(x + 9, y - 2.85, 0.95, Math.PI / 2, Math.PI),
-    line(point(x + 9, y - 3.8), point(x + 20, y - 3.8)),
-    ...bend(x + 20, y - 0.95, 2.85, -Math.PI / 2, Math.PI),
-    line(point(x + 20, y + 1.9), point(x + 7, y + 1.9)),
+    line(point(x + 15, y + 1.9), point(x + 10, y + 1.9)),
+    ...bend(x + 10, y + 2.85, 0.95, -Math.PI / 2, -Math.PI),
+    line(point(x + 10, y + 3.8), point(x + 20, y + 3.8)),
+    ...bend(x + 20, y, 3.8, Math.PI / 2, -Math.PI),
+    line(point(x + 20, y - 3.8), point(x + 8.6, y - 3.8)),
+    ...bend(x + 8.6, y - 2.85, 0.95, -Math.PI / 2, -Math.PI),
+    line(point(x + 8.6, y - 1.9), point(x + 14, y - 1.9)),
   ];
   return [
     ...turn(4, 40, '2'),
     ...edgeOn(lineTo([x - 6, y], [x + 15, y])),
     ...edgeOn(strip),
-    ...throughUp(x + 11, y - 3.8, y + 1.9),
+    ...throughUp(x + 11.6, y - 3.8, y + 3.8),
   ];
 }
 

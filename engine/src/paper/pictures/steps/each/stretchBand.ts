@@ -47,7 +47,7 @@ function doubled(scene: Scene): Mark[] {
 /** The band on top, stretched flat from pin to pin on the left; on the right it is still as short as it lies. */
 function stretched(scene: Scene): Mark[] {
   const seam = spoken(scene, 'seam');
-  const [left, right, top, low] = [8, 78, 39, 51];
+  const [left, right, top, low] = [8, 76, 39, 51];
   const quarters = [14, 46, 72];
   const drawn = says(scene, 'band.drawStretched');
   const loose = wavy(lineTo([46, top + 0.4], [72, top + 0.4]), 0.9, 5);
@@ -66,8 +66,6 @@ function stretched(scene: Scene): Mark[] {
     ...quarters.map((x) => pin({ x, y: top - 4, turn: 90 }, 12, [5, 9])),
     ...movement(lineTo([27, 34], [16, 34])),
     ...movement(lineTo([33, 34], [44, 34])),
-    ...(seam
-      ? [measured(point(right + 2, top), point(right + 2, top + 4.4), scene.speaker.value(seam), 0)]
-      : []),
+    ...(seam ? [measured(point(right, top), point(right, top + 3.4), scene.speaker.value(seam), -2.6)] : []),
   ];
 }

@@ -1,0 +1,143 @@
+import { describe, expect, test } from 'vitest';
+import { boundsOf, distance, point, type Point } from '../../../geometry/index.ts';
+import { handlesOf, moved, planSkirt, type SkirtPlan } from '../../../plan/index.ts';
+import { changed } from '../../../request/index.ts';
+import { planOf, requestOf, type RawRequest } from '../../../testing/requests.ts';
+import { mm } from '../../../units/index.ts';
+import { speakerOf } from '../../../words/index.ts';
+import type { PlacedHandle } from '../livePicture.ts';
+import { panelPicture } from '../panel.ts';
+import { sheetsOf, type Sheet } from './sheet.ts';
+import { levelAt } from './where.ts';
+
+const cuts: readonly NonNullable<RawRequest['cut']>[] = [
+  { kind: 'flared' },
+  { kind: 'gathered', wholeWidths: false, fullness: 1.6 },
+  { kind: 'gored', front: 1.4 },
+  { kind: 'tiered', tiers: 3 },
+  { kind: 'circle', fraction: '1/2' },
+  { kind: 'circle', fraction: 'full' },
+  { kind: 'wrap' },
+];
+const waists = [
+  'turned casing',
+  'separate casing',
+  'flat front',
+  'drawstring',
+  'plain waistband',
+  'stretch band',
+] as const;
+const extras: readonly NonNullable<RawRequest['extras']>[] = [
+  {},
+  { pockets: {}, slits: { where: 'sides' } },
+  { tucks: { count: 2, depth: '1/2 in' } },
+  { pockets: {}, slits: { where: 'back' }, tucks: { count: 1, depth: '1/2 in' } },
+];
+const all = cuts.flatMap((cut) =>
+  waists.flatMap((kind) => extras.map((extra) => ({ cut, waist: { kind }, extras: extra }) as RawRequest)),
+);
+const body = { waist: '29 in', hip: '36 in', waistToHem: '31 in' };
+const picture = (plan: SkirtPlan) => ({
+  ...panelPicture(plan, speakerOf(plan.request)),
+  sheets: sheetsOf(plan),
+});
+
+/** What stays on the panel when a handle is moved: its top line; of rows, slits and gaps the hem; of the overlap the other side. */
+function stays(plan: SkirtPlan, name: string): Point {
+  const sheets = sheetsOf(plan);
+  const { main, all: each } = sheets;
+  const [first] = each;
+  const middle = (sheet: Sheet, y: number): Point => sheet.at(point(0, y));
+  if (name.startsWith('tier')) return middle(each[Number(name.slice(5)) - 1] ?? main, 0);
+  if (name.startsWith('row') || name.startsWith('gap')) {
+    const row = plan.ribbons.rows[Number(name.slice(4)) - 1];
+    const { sheet } = levelAt(plan.skirt, sheets, row?.fromHem.value ?? 0);
+    return middle(sheet, sheet.shape.length);
+  }
+  if (name === 'slit' || name === 'hem') return middle(main, main.shape.length);
+  if (name === 'length') return middle(main, 0);
+  if (name === 'hemMark') return middle(main, main.shape.length);
+  if (name === 'waistMark') return middle(main, 0);
+  if (name === 'overlap') return first.side(1, 0);
+  return middle(first, 0);
+}
+
+/** Where a handle lies from what stays, along its way. */
+const along = ({ at, towards }: PlacedHandle, from: Point): number =>
+  (at.x - from.x) * towards.x + (at.y - from.y) * towards.y;
+
+interface Found {
+  readonly name: string;
+  /** By how much the value grew, and by how much of cloth the place went along its way. */
+  readonly grew: number;
+  readonly went: number;
+}
+
+const STEPS = 4;
+
+function movedBy(raw: RawRequest, before: SkirtPlan, handle: PlacedHandle): Found | null {
+  const now = handlesOf(before).find(({ name }) => name === handle.name);
+  if (!now) return null;
+  const by = now.value + STEPS * now.step <= now.most ? STEPS : -STEPS;
+  const changes = moved(before, handle.name, mm(now.value + by * now.step));
+  const after = planSkirt(requestOf(changed({ ...raw, body }, changes)));
+  const then = panelPicture(after, speakerOf(after.request)).handles.find(({ name }) => name === handle.name);
+  const value = handlesOf(after).find(({ name }) => name === handle.name)?.value;
+  if (!then || value === undefined) return null;
+  // The drawing's scale may have changed: both places are told in cloth.
+  const [from, to] = [before, after].map((plan, i) => {
+    const [scale, at] =
+      i === 0 ? [sheetsOf(before).main.scale, handle.at] : [sheetsOf(after).main.scale, then.at];
+    return along({ ...handle, at }, stays(plan, handle.name)) / scale;
+  }) as [number, number];
+  return {
+    name: handle.name,
+    grew: value - now.value,
+    went: (to - from) * sheetsOf(before).main.scale * handle.perMm,
+  };
+}
+const nameOf = (raw: RawRequest): string =>
+  [raw.cut?.['kind'], raw.cut?.['fraction'], raw.waist?.['kind'], ...Object.keys(raw.extras ?? {})]
+    .filter((each) => each !== undefined)
+    .join(', ');
+
+describe.each(all.map((raw) => [nameOf(raw), raw] as const))('the open panels: %s', (_, raw) => {
+  const plan = planOf(raw);
+  const { drawing, handles } = picture(plan);
+
+  test('have a place for every handle, within the drawing, none over another', () => {
+    const touching = plan.ribbons.rows
+      .filter(({ band }, i, rows) => rows[i - 1]?.band === band)
+      .map((row) => `row ${String(row.number)}`);
+    const names = handlesOf(plan).map(({ name }) => name);
+    expect(handles.map(({ name }) => name).sort()).toEqual(names.filter((n) => !touching.includes(n)).sort());
+    for (const [i, { at, name, towards }] of handles.entries()) {
+      expect(Math.hypot(towards.x, towards.y)).toBeCloseTo(1, 9);
+      expect(at.x >= 0 && at.x <= drawing.width && at.y >= 0 && at.y <= drawing.height, name).toBe(true);
+      for (const other of handles.slice(i + 1))
+        expect(distance(at, other.at), `${name}, ${other.name}`).toBeGreaterThan(6);
+    }
+  });
+
+  test('a handle that is moved goes with the hand', () => {
+    const faults: unknown[] = [];
+    for (const handle of handles) {
+      const found = movedBy(raw, plan, handle);
+      if (!found || Math.abs(found.grew) < 0.5) continue;
+      // A place is chosen among others, so only the part along the handle's own way is told, as far as cloth is level there.
+      // Between two rows of which the lower stays, the middle of a gap goes half as far as its size.
+      if (found.name.startsWith('gap')) expect(found.went).toBeCloseTo(found.grew / 2, 0);
+      else if (Math.abs(found.went - found.grew) > 0.12 * Math.abs(found.grew) + 1) faults.push(found);
+    }
+    expect(faults).toEqual([]);
+  });
+});
+
+test('the handles of openings lie on the raw side of a panel', () => {
+  const { handles, sheets } = picture(planOf({ extras: { pockets: {}, slits: { where: 'sides' } } }));
+  for (const name of ['pocket', 'slit']) {
+    const at = handles.find((each) => each.name === name)?.at ?? point(0, 0);
+    const box = boundsOf(sheets.main.path(sheets.main.shape.cut));
+    expect(at.x).toBeGreaterThan(box.left + 0.6 * box.width);
+  }
+});
