@@ -46,7 +46,7 @@ export function cuttingSteps(bench: Bench): Step[] {
         say('cut.smooth'),
         cutsThroughFour && say('cut.slitFold'),
         straightWidths && say('cut.tear'),
-        topsApart(bench) && say('cut.topsApart'),
+        halvesApart(bench) ? say('cut.halvesApart') : topsApart(bench) && say('cut.topsApart'),
         ...labels(bench),
         ...partSentences(bench),
       ],
@@ -58,37 +58,46 @@ export function cuttingSteps(bench: Bench): Step[] {
           : []),
       ),
     }),
-    step({
-      id: 'trim',
-      after: ['cut'],
-      station: 'table',
-      sentences: trimSentences(bench),
-      cautions: ['shears'],
-      hands: hands(skill, paces.trim, skirt.panels.length),
-    }),
   ];
-  if (!skirt.hang.mustHang) return steps;
-  return [
-    ...steps,
-    step({
-      id: 'hang',
-      after: ['trim'],
-      station: 'table',
-      sentences: [say('hang.day', { hours: figure.count(HANG_HOURS, 'sewing.hangHours') }), say('hang.true')],
-      hands: hands(skill, paces.hang),
-      wait: waiting(HANG_HOURS * 60),
-    }),
-  ];
+  const trim = step({
+    id: 'trim',
+    after: [hangsUntrimmed(bench) ? 'hang' : 'cut'],
+    station: 'table',
+    sentences: trimSentences(bench),
+    cautions: ['shears'],
+    hands: hands(skill, paces.trim, skirt.panels.length),
+  });
+  if (!skirt.hang.mustHang) return [...steps, trim];
+  const hang = step({
+    id: 'hang',
+    after: [hangsUntrimmed(bench) ? 'cut' : 'trim'],
+    station: 'table',
+    sentences: [
+      say('hang.day', { hours: figure.count(HANG_HOURS, 'sewing.hangHours') }),
+      say(hangsUntrimmed(bench) ? 'hang.leave' : 'hang.true'),
+    ],
+    hands: hands(skill, paces.hang),
+    wait: waiting(HANG_HOURS * 60),
+  });
+  return hangsUntrimmed(bench) ? [...steps, hang, trim] : [...steps, trim, hang];
 }
 
+/** A curved hem drops unevenly: its margin stays on while it hangs, and it is trimmed once. */
+const hangsUntrimmed = ({ skirt: { hang } }: Bench): boolean => hang.mustHang && hang.shape === 'curved';
+
 /** The step after which panels are ready for their rows. */
-export const panelsReady = (bench: Bench): StepId => (bench.skirt.hang.mustHang ? 'hang' : 'trim');
+export const panelsReady = (bench: Bench): StepId =>
+  bench.skirt.hang.mustHang && !hangsUntrimmed(bench) ? 'hang' : 'trim';
 
 /** Whether panels that the scissors go through together have tops of their own. */
 const topsApart = ({ cloth: { chosen } }: Bench): boolean =>
   chosen.table.pieces.some(({ panels: [first, ...others] }) =>
     others.some(({ shape }) => Math.abs(heightOf(shape) - heightOf(first?.shape ?? shape)) > CHALK),
   );
+/** Whether layers that lie on one another are halves of panels whose left and right differ at the top. */
+const halvesApart = ({ body: { rises }, cloth: { chosen } }: Bench): boolean =>
+  Math.abs(rises.left.value - rises.right.value) > CHALK &&
+  (chosen.table.layers > 1 || chosen.table.pieces.some(({ onFold }) => onFold));
 const heightOf = (shape: Bench['skirt']['panels'][0]['shape']): number => boundsOf(shape.trimmed).height;
 /** What a chalk line is wide, mm. */
 const CHALK = 1;
@@ -110,7 +119,13 @@ function trimSentences(bench: Bench): Sentence[] {
     ];
   return [
     skirt.hang.shape === 'curved'
-      ? say('trim.curve', { hem: hemAllowance })
+      ? hangsUntrimmed(bench)
+        ? say('trim.hung', {
+            length: skirt.panelLength,
+            hem: hemAllowance,
+            top: isLevel(bench) ? 'level' : 'risen',
+          })
+        : say('trim.curve', { hem: hemAllowance })
       : say('trim.square', { trimOff: trimOff(bench) }),
     say(isLevel(bench) ? 'trim.check' : 'trim.checkRisen', { length: rawLength(bench) }),
     say('trim.beforeRows'),

@@ -25,7 +25,9 @@ export function finishingSteps(bench: Bench, after: readonly StepId[]): Step[] {
             tucks: tucks.count,
             letsDown: tucks.letsDown,
           }),
+        body.growth?.short ? say('finish.short', { date: body.growth.short.on }) : false,
         body.expecting && say('finish.expecting'),
+        skirt.overlap?.closes === 'ties' && skirt.waist.build === 'band' && say('finish.wrap'),
         say('finish.note'),
       ],
       cautions: ['pins', 'satinIron', isLong && 'longHem', body.wears === 'seated' && 'wheels'],
@@ -49,7 +51,9 @@ function hemStep(bench: Bench, after: readonly StepId[]): Step {
     station: 'machine',
     sentences: [
       under.value > 0 ? turn : say('hem.once', { depth }),
-      say(skirt.overlap ? 'hem.stitchAcross' : 'hem.stitch', { depth, round: skirt.hemRound }),
+      skirt.extras.slits && !skirt.overlap
+        ? say('hem.stitchSlits', { slits: skirt.extras.slits.sides.length, round: skirt.hemRound })
+        : say(skirt.overlap ? 'hem.stitchAcross' : 'hem.stitch', { depth, round: skirt.hemRound }),
       !straight && say('hem.curve'),
     ],
     cautions: ['hotIron', 'needle', 'pins'],

@@ -99,7 +99,8 @@ export function lastSeams(bench: Bench, after: readonly StepId[]): Step[] {
         ...ways[joined],
         rows && say('sideSeams.catch'),
         ...inSeams(bench, bags),
-        closure !== null && say('seams.opening', { below: openingBelow(closure.depth, above) }),
+        closure !== null &&
+          say('seams.opening', { below: openingBelow(closure.depth, above), where: opensAt(bench) }),
       ],
       cautions: ['needle', 'pins'],
       stitch: straightStitch,
@@ -128,6 +129,18 @@ function inSeams({ skirt }: Bench, bags: readonly Work[]): Sentence[] {
 /** Where the slits are, in one word that a message can choose by. */
 export const slitPlaces = (sides: readonly SeamSide[]): string =>
   sides.length > 1 ? 'both' : (sides[0] ?? 'back');
+
+/** How far from the centre back a seam still counts as there, in turns: a sixteenth of the round. Common practice, no source. */
+const BEHIND = 1 / 16;
+
+/** The waist opens in the seam behind; where there is none, at the left side, or at the right where only that has no pocket. */
+function opensAt({ skirt: { rounds, extras } }: Bench): SeamSide {
+  const isBehind = ({ around: { to } }: Bench['skirt']['panels'][0]): boolean =>
+    Math.abs(to - Math.floor(to) - 0.5) <= BEHIND + 1e-6;
+  if (rounds[0].panels.some(isBehind)) return 'back';
+  const pockets = extras.pockets?.sides ?? [];
+  return pockets.includes('left') && !pockets.includes('right') ? 'right' : 'left';
+}
 
 /** What of an opening lies in the panels, below the band. */
 export const openingBelow = (

@@ -32,10 +32,11 @@ export function ribbonSteps(bench: Bench): Step[] {
       station: 'table',
       sentences: [
         say('chalkRows.rightSide'),
-        say('chalkRows.fromRaw', { hem: skirt.hemAllowance }),
+        say(skirt.hang.shape === 'curved' ? 'chalkRows.fromRawCurve' : 'chalkRows.fromRaw', {
+          hem: skirt.hemAllowance,
+        }),
         flat.some((row) => row.round < skirt.rounds.length) && say('chalkRows.fromTier'),
         say('chalkRows.lowerEdge', { rows }),
-        skirt.hang.shape === 'curved' && say('chalkRows.curve'),
         !seamsFirst && say('chalkRows.both'),
       ],
       hands: hands(skill, paces.chalkRows, round ? flat.length : strips),

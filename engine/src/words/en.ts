@@ -954,7 +954,7 @@ export const en: Catalogue = {
     'ribbon.rowAcrossPocket':
       '{rows, plural, one {Row {row} crosses} other {Row {row} and others cross}} the pocket opening ({from} to {to} from the hem) and would sew it shut. Put the rows lower, or the pocket higher.',
     'ribbon.rowAcrossSlit':
-      '{rows, plural, one {One row ends} other {{rows} rows end}} at the slit, which reaches {to} from the hem: turn the ribbon’s ends under there, over the facing’s stitching.',
+      '{rows, plural, one {One row ends} other {{rows} rows end}} at the slit, which reaches {to} from the hem: cut the ribbon there, and its ends are caught under the facing.',
     'ribbon.rowAcrossTierSeam':
       '{rows, plural, one {Row {row} runs} other {Row {row} and others run}} into the seam of two tiers ({seam} from the hem), where half of it would lie on gathers. Put its lower edge at {centred} so that it covers the seam, or move it clear.',
     'ribbon.easeWithSteam':
@@ -1252,6 +1252,9 @@ export const en: Catalogue = {
     'trim.check': 'Raw edge to raw edge each panel now measures {length} along its centre.',
     'trim.beforeRows': 'Do this before any row is chalked: rows are measured from the trimmed edge.',
     'hang.day': 'Pin the panels to a hanger by the waist and let them hang {hours} hours.',
+    'hang.leave': 'Leave the margin at the hem on while they hang: it is trimmed afterwards, once.',
+    'trim.hung':
+      'Now that they have hung, measure {length} down from the top line all along{top, select, risen { (from where it would be if nothing were raised or lowered)} other {}}: the hem line. Trim the hem edge true, {hem} below it.',
     'hang.true': 'Measure down from the waist, and trim the hem edge where it dropped.',
     'chalkRows.rightSide':
       'Open each panel and lay it right side up. Rows are chalked on the open panel, never on the folded stack.',
@@ -1259,7 +1262,8 @@ export const en: Catalogue = {
       'Lay the ruler at the trimmed raw edge and dot every row at the sides and every 12 in (30 cm) between. The hem of {hem} is in the numbers already.',
     'chalkRows.lowerEdge':
       'Join the dots: {rows, plural, one {# line} other {# lines}}. Each line is the LOWER edge of its ribbon.',
-    'chalkRows.curve': 'Keep the same distance from the curved hem all along: a dot every hand’s width.',
+    'chalkRows.fromRawCurve':
+      'Lay the ruler at the trimmed raw edge, square to the curve, and dot every row at the sides and at every hand’s width between: the same distance from the hem all along. The hem of {hem} is in the numbers already.',
     'chalkRows.both': 'Lay the panels together at the sides: the lines must meet.',
     'cutRibbon.strips':
       'Cut {strips, plural, one {# strip} other {# strips}} by the cutting list, longest first, and pin its row number to each.',
@@ -1374,7 +1378,7 @@ export const en: Catalogue = {
     'mark.notches':
       'Chalk every notch from the drawing: one line on a front, two on a back. Where pieces meet, like notches meet.',
     'mark.swingPoint':
-      'For {pieces, plural, one {the one piece} other {each of the # pieces}} ({piece}) dot its middle on the cloth where the cutting layout has it: all its arcs are swung from this dot.',
+      'For {pieces, plural, one {the one piece} other {each of the # pieces}} ({piece}) dot the middle that all its arcs are swung from: {radius} above the top line, where the cutting layout has it. Where it lies beyond the cloth, mark it on the table, and let the cloth not shift.',
     'mark.swingString':
       'Hold the end of a tape that does not stretch on the dot, chalk at the number, and swing it taut: a dot every hand’s width, then join them.',
     'mark.swingTop': 'The top: cut at {rawTop} from the dot; the casing folds at {radius}.',
@@ -1407,12 +1411,18 @@ export const en: Catalogue = {
       'Turn the raw edge under {turnUnder}, then the hem up {depth}, on its line; press it, and pin it from seam to seam.',
     'hem.stitchAcross':
       'Stitch it from one faced edge to the other, close to the inner fold ({round} in all).',
+    'hem.stitchSlits':
+      'Stitch it close to the inner fold {slits, plural, one {in one length, from one faced edge of the slit round to the other} other {in # lengths, each from the faced edge of one slit to that of the next}} ({round} in all), back and forth at both ends.',
     'finish.letDown':
       'Write down for later: {tucks, plural, one {the tuck holds} other {the # tucks hold}} {letsDown} of length. When the skirt gets short, pull the long stitches out{tucks, plural, one {} other { of one tuck after the other}} and press the crease away with steam.',
     'finish.letDownHem':
       'Write down for later: the deep hem holds {letsDown} of length. When the skirt gets short, let it down and press the crease away with steam.',
     'finish.expecting':
       'Try it on again as the belly grows: the hem rises in front. The waist may want letting out.',
+    'finish.short':
+      'Write down too: as it is now, the child outgrows its length about {date}. Look at it again before then.',
+    'finish.wrap':
+      'To put it on, lay the left front to the body and draw its tie out through the gap at the right side; lay the right front over it, its edge at the left. Lead the ties round behind, past one another, to the front again, and tie a bow at the left.',
     'pockets.mark':
       'At each pocket chalk its opening on both side edges: it begins {below} below {top, select, fold {the casing’s fold line} other {the line where the waist is sewn on}} and is {opening} long.',
     'pockets.lay':
@@ -1490,7 +1500,7 @@ export const en: Catalogue = {
     'seams.slit':
       'Leave the seam open for the slit {where, select, both {at both sides} left {at the left side} right {at the right side} other {at the centre back}}: begin it {height} above the hem line instead of at the hem, back and forth there.',
     'seams.opening':
-      'One seam ends {below} below the line where the waist is sewn on, back and forth there: at the centre back where there is a seam, else at a side without a pocket. The skirt opens there.',
+      'One seam ends {below} below the line where the waist is sewn on, back and forth there {where, select, back {at the centre back} right {at the right side} other {at the left side}}. The skirt opens there.',
     'finishEdges.overlockApart': 'Overlock (serge) each seam edge by itself, cutting nothing off.',
     'finishEdges.zigzagApart': 'Zigzag along each seam edge by itself, the right swing just off the edge.',
     'finishEdges.pressOpen': 'Press the seams open.',
@@ -1570,7 +1580,7 @@ export const en: Catalogue = {
       'Right sides together, pin the band’s unpressed edge to the top: side seam to side, centre to centre.',
     'band.sew': 'Sew with a {seam} seam allowance and press the seam up into the band.',
     'band.ties':
-      'Lay the raw end of a tie into each end of the band, and leave a gap as wide as a tie in the band at one side: the under tie comes out there.',
+      'Lay the raw end of a tie into each end of the band, and leave a gap as wide as a tie in the band at the wearer’s right side seam: the under tie comes out there.',
     'band.ends':
       'Fold each end of the band right sides together, sew it across, trim the corner and turn it.',
     'band.fold':
@@ -1601,7 +1611,9 @@ export const en: Catalogue = {
     'threadCord.tryOn':
       'Pin the hem up on its line and try it on: open it must pass the hips, tied it must stay up, and hang {length} long.',
     'fasten.buttonhole':
-      'Sew {holes, plural, one {the buttonhole} other {# buttonholes}} at the end that lies on top, as long as the button is wide and thick; put a pin across its end before you cut it open.',
+      'Sew {holes, plural, one {the buttonhole} other {# buttonholes}} at the end that lies on top, as long as the button is wide and thick; put a pin across {holes, plural, one {its end} other {the end of each}} before you cut it open.',
+    'fasten.buttonholeEach':
+      'Sew one buttonhole into each end of the band ({holes} in all), as long as its button is wide and thick; put a pin across the end of each before you cut it open.',
     'fasten.button':
       'Close the skirt as it will be worn, mark through the hole and sew on {buttons, plural, one {the button} other {# buttons}}.',
     'darts.mark':
@@ -1627,10 +1639,12 @@ export const en: Catalogue = {
       'A front that ends in a free edge is not alike on both sides: its free edge is turned in {facing} deep, and lies on the side that the drawing shows. Left and right are mirror images.',
     'cut.topsApart':
       'Panels that are cut together differ at the top: cut all layers along the higher line first, then take them apart and lower the other panel alone.',
+    'cut.halvesApart':
+      'Left and right differ at the top: cut all layers along the highest line first. Then open each panel, chalk on each half its own line, and trim each half to it.',
     'opening.widen':
       'The seam allowance ({seam}) is narrower than a zip’s tape: sew a strip of cotton tape to each raw edge of the opening first, and take it for the allowance.',
     'fasten.wrap':
-      'Try the skirt on, lap it as it will be worn, and mark where its band ends. Sew a buttonhole into the end of the band that lies on top and a button under it; a second pair at the inside holds the end that lies below.',
+      'Try the skirt on, lap it as it will be worn, and mark where each end of its band comes: the end that lies on top is buttoned outside, the end that lies below at the inside.',
   },
   cautions: {
     shears:
@@ -1880,6 +1894,9 @@ export const en: Catalogue = {
     casingEnd: '{value} at the top edge',
     hemEnd: '{value} at the trimmed edge',
     casingFold: 'casing fold',
+    waistSeam: 'seam of the waist',
+    levelLine: 'chalk line, {below} down',
+    downFromLine: 'measured down from the chalk line',
     hemFold: 'hem fold',
     trimHere: 'trim to here',
     cutHere: 'cut here',
@@ -1895,6 +1912,11 @@ export const en: Catalogue = {
     curveHeading: 'Measure up from the line',
     curveCaption:
       'Each line is square to the fold: for the waist at the casing fold, for the hem at the hem fold. At each distance across, measure up and dot. The joined dots are where casing and hem fold; cut {casing} above the one and {beyond} below the other, square to the curve.',
+    curveCaptionSewn:
+      'Each line is square to the fold: for the waist at its seam, for the hem at the hem fold. At each distance across, measure up and dot. The joined dots are where the waist is sewn on and the hem folds; cut {casing} above the one and {beyond} below the other, square to the curve.',
+    nameAtWaist: '{name}, at the waist',
+    nameAtHem: '{name}, at the hem',
+    shortAbout: 'too short about {date}',
     hemCurve: 'Hem, up',
     waistCurve: 'Waist, up',
     hemAcross: 'Hem, across',
@@ -2028,6 +2050,8 @@ export const en: Catalogue = {
     pieceCutMirrored: 'cut {count}, {mirrored} of them mirrored',
     clothOf: { skirt: 'skirt cloth', lining: 'lining', knit: 'knit' },
     tierNumber: 'tier {number}',
+    tierStrip: 'tier {tier} · strip {strips}',
+    pieceAcross: 'in this layout its length lies across the cloth, from selvage to selvage',
     pieceDepths: '{above} above, {length} long, {below} below',
     pieceHip: 'hip: {half} from the centre, {down} below the top line',
     pieceCurve: '{edge}, at the side: {up}',

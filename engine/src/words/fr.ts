@@ -1072,7 +1072,7 @@ export const fr: Catalogue = {
     'ribbon.rowAcrossPocket':
       '{rows, plural, one {Le rang {row} traverse} other {Le rang {row} et d’autres traversent}} l’ouverture de la poche (de {from} à {to} de l’ourlet) et la fermerait. Placez les rangs plus bas, ou la poche plus haut.',
     'ribbon.rowAcrossSlit':
-      '{rows, plural, one {Un rang s’arrête} other {{rows} rangs s’arrêtent}} à la fente, qui monte à {to} de l’ourlet : repliez-y les bouts du ruban, par-dessus la piqûre de la parementure.',
+      '{rows, plural, one {Un rang s’arrête} other {{rows} rangs s’arrêtent}} à la fente, qui monte à {to} de l’ourlet : coupez-y le ruban, ses bouts sont pris sous la parementure.',
     'ribbon.rowAcrossTierSeam':
       '{rows, plural, one {Le rang {row} touche} other {Le rang {row} et d’autres touchent}} la couture de deux volants (à {seam} de l’ourlet) : la moitié du ruban reposerait sur des fronces. Placez son bord du bas à {centred} pour qu’il couvre la couture, ou écartez-le.',
     'ribbon.easeWithSteam':
@@ -1380,6 +1380,10 @@ export const fr: Catalogue = {
     'trim.beforeRows':
       'Faites-le avant de tracer un seul rang : les rangs se mesurent à partir du bord égalisé.',
     'hang.day': 'Épinglez les panneaux à un cintre par la taille et laissez-les pendre {hours} heures.',
+    'hang.leave':
+      'Laissez-leur la marge de l’ourlet pendant qu’ils pendent : elle s’égalise ensuite, en une fois.',
+    'trim.hung':
+      'Maintenant qu’ils ont pendu, mesurez {length} sous la ligne du haut, tout du long{top, select, risen { (d’où elle serait si rien n’était relevé ni abaissé)} other {}} : c’est la ligne d’ourlet. Égalisez le bord d’ourlet à {hem} au-dessous.',
     'hang.true':
       'Mesurez à partir de la taille, vers le bas, et égalisez le bord d’ourlet là où il s’est allongé.',
     'chalkRows.rightSide':
@@ -1388,8 +1392,8 @@ export const fr: Catalogue = {
       'Posez la règle au bord vif égalisé et faites un point pour chaque rang aux côtés et tous les 30 cm (12 po) entre les deux. L’ourlet de {hem} est déjà compté dans les chiffres.',
     'chalkRows.lowerEdge':
       'Joignez les points : {rows, plural, one {# ligne} other {# lignes}}. Chaque ligne est le bord INFÉRIEUR de son ruban.',
-    'chalkRows.curve':
-      'Gardez partout la même distance de l’ourlet en courbe : un point à chaque largeur de main.',
+    'chalkRows.fromRawCurve':
+      'Posez la règle au bord vif égalisé, d’équerre à la courbe, et faites un point pour chaque rang aux côtés et à chaque largeur de main entre les deux : partout la même distance de l’ourlet. L’ourlet de {hem} est déjà compté dans les chiffres.',
     'chalkRows.both': 'Posez les panneaux ensemble par les côtés : les lignes doivent se rejoindre.',
     'cutRibbon.strips':
       'Coupez {strips, plural, one {# bande} other {# bandes}} d’après la liste de coupe, la plus longue d’abord, et épinglez à chacune le numéro de son rang.',
@@ -1513,7 +1517,7 @@ export const fr: Catalogue = {
     'mark.notches':
       'Reportez chaque cran du dessin : un trait sur un devant, deux sur un dos. Là où des pièces se rencontrent, les mêmes crans se rencontrent.',
     'mark.swingPoint':
-      'Pour {pieces, plural, one {l’unique pièce} other {chacune des # pièces}} ({piece}), faites un point sur le tissu là où le plan de coupe a son centre : tous ses arcs se tracent de ce point.',
+      'Pour {pieces, plural, one {l’unique pièce} other {chacune des # pièces}} ({piece}), marquez le centre d’où se tracent tous ses arcs : à {radius} au-dessus de la ligne du haut, là où le plan de coupe l’a. S’il tombe hors du tissu, marquez-le sur la table, et que le tissu ne bouge pas.',
     'mark.swingString':
       'Tenez le bout d’un ruban à mesurer qui ne s’étire pas sur le point, la craie au chiffre, et faites-le tourner bien tendu : un point à chaque largeur de main, puis joignez-les.',
     'mark.swingTop': 'Le haut : coupez à {rawTop} du point ; la coulisse se plie à {radius}.',
@@ -1546,12 +1550,18 @@ export const fr: Catalogue = {
       'Rentrez le bord vif de {turnUnder}, puis relevez l’ourlet de {depth}, sur sa ligne ; repassez, et épinglez d’une couture à l’autre.',
     'hem.stitchAcross':
       'Piquez-le d’un bord à parementure à l’autre, au ras du pli intérieur ({round} en tout).',
+    'hem.stitchSlits':
+      'Piquez-le au ras du pli intérieur {slits, plural, one {d’un seul trait, d’un bord à parementure de la fente à l’autre} other {en # longueurs, chacune du bord à parementure d’une fente à celui de la suivante}} ({round} en tout), avec un point d’arrêt aux deux bouts.',
     'finish.letDown':
       'Notez pour plus tard : {tucks, plural, one {le pli garde} other {les # plis gardent}} {letsDown} de longueur. Quand la jupe devient courte, retirez les longs points{tucks, plural, one {} other { d’un pli après l’autre}} et effacez la marque à la vapeur.',
     'finish.letDownHem':
       'Notez pour plus tard : l’ourlet profond garde {letsDown} de longueur. Quand la jupe devient courte, défaites-le et effacez la marque à la vapeur.',
     'finish.expecting':
       'Essayez-la de nouveau à mesure que le ventre grandit : l’ourlet remonte devant. La taille demandera peut-être plus de large.',
+    'finish.short':
+      'Notez aussi : telle qu’elle est, la jupe devient trop courte vers le {date}. Regardez-la de nouveau avant cette date.',
+    'finish.wrap':
+      'Pour la mettre, posez le devant gauche contre le corps et sortez son lien par l’ouverture du côté droit ; posez le devant droit par-dessus, son bord à gauche. Passez les liens derrière, l’un au-delà de l’autre, ramenez-les devant et nouez-les à gauche.',
     'pockets.mark':
       'À chaque poche, marquez l’ouverture sur les deux bords du côté : elle commence à {below} sous {top, select, fold {la pliure de la coulisse} other {la ligne où la taille se coud}} et mesure {opening}.',
     'pockets.lay':
@@ -1632,7 +1642,7 @@ export const fr: Catalogue = {
     'seams.slit':
       'Laissez la couture ouverte pour la fente {where, select, both {aux deux côtés} left {au côté gauche} right {au côté droit} other {au milieu dos}} : commencez-la à {height} au-dessus de la ligne d’ourlet au lieu de l’ourlet, avec un point d’arrêt.',
     'seams.opening':
-      'Une couture s’arrête à {below} sous la ligne où la taille se coud, avec un point d’arrêt : au milieu dos s’il y a là une couture, sinon à un côté sans poche. La jupe s’ouvre là.',
+      'Une couture s’arrête à {below} sous la ligne où la taille se coud, avec un point d’arrêt, {where, select, back {au milieu dos} right {au côté droit} other {au côté gauche}}. La jupe s’ouvre là.',
     'finishEdges.overlockApart': 'Surjetez chaque bord de couture à part, sans rien couper.',
     'finishEdges.zigzagApart':
       'Surfilez chaque bord de couture à part au point zigzag, l’aiguille tombant à droite juste hors du bord.',
@@ -1717,7 +1727,7 @@ export const fr: Catalogue = {
     'band.sew':
       'Cousez avec une marge de couture de {seam} et couchez la couture vers le haut, dans la ceinture.',
     'band.ties':
-      'Glissez le bout vif d’un lien dans chaque bout de la ceinture, et laissez à un côté une ouverture large comme un lien : le lien du dessous sort là.',
+      'Glissez le bout vif d’un lien dans chaque bout de la ceinture, et laissez dans la ceinture, à la couture du côté droit de celle qui la porte, une ouverture large comme un lien : le lien du dessous sort là.',
     'band.ends':
       'Pliez chaque bout de la ceinture endroit contre endroit, cousez-le en travers, dégagez le coin et retournez-le.',
     'band.fold':
@@ -1748,7 +1758,9 @@ export const fr: Catalogue = {
     'threadCord.tryOn':
       'Épinglez l’ourlet sur sa ligne et essayez la jupe : ouverte elle doit passer les hanches, nouée elle doit tenir, et tomber à {length} de long.',
     'fasten.buttonhole':
-      'Cousez {holes, plural, one {la boutonnière} other {# boutonnières}} au bout qui vient dessus, longue comme le bouton est large et épais ; mettez une épingle en travers de son bout avant de la fendre.',
+      'Cousez {holes, plural, one {la boutonnière} other {# boutonnières}} au bout qui vient dessus, {holes, plural, one {longue} other {longues}} comme le bouton est large et épais ; mettez une épingle en travers {holes, plural, one {de son bout avant de la fendre} other {du bout de chacune avant de les fendre}}.',
+    'fasten.buttonholeEach':
+      'Cousez une boutonnière à chaque bout de la ceinture ({holes} en tout), longue comme son bouton est large et épais ; mettez une épingle en travers du bout de chacune avant de la fendre.',
     'fasten.button':
       'Fermez la jupe comme elle sera portée, marquez à travers la boutonnière et cousez {buttons, plural, one {le bouton} other {# boutons}}.',
     'darts.mark':
@@ -1774,10 +1786,12 @@ export const fr: Catalogue = {
       'Un devant qui finit en bord libre n’est pas pareil des deux côtés : son bord libre se rentre de {facing}, et il est du côté que montre le dessin. La gauche et la droite sont en miroir.',
     'cut.topsApart':
       'Des panneaux coupés ensemble diffèrent en haut : coupez d’abord toutes les épaisseurs sur la ligne la plus haute, puis séparez-les et abaissez l’autre panneau seul.',
+    'cut.halvesApart':
+      'La gauche et la droite diffèrent en haut : coupez d’abord toutes les épaisseurs sur la ligne la plus haute. Ouvrez ensuite chaque panneau, tracez sur chaque moitié sa propre ligne, et égalisez chaque moitié à celle-ci.',
     'opening.widen':
       'La marge de couture ({seam}) est plus étroite que le ruban d’une fermeture : cousez d’abord une bande de ruban de coton à chaque bord vif de l’ouverture, et servez-vous-en comme marge.',
     'fasten.wrap':
-      'Essayez la jupe, croisez-la comme elle sera portée, et marquez où finit sa ceinture. Cousez une boutonnière au bout de la ceinture qui vient dessus et un bouton dessous ; une deuxième paire à l’intérieur tient le bout qui vient dessous.',
+      'Essayez la jupe, croisez-la comme elle sera portée, et marquez où vient chaque bout de sa ceinture : le bout qui vient dessus se boutonne à l’extérieur, celui qui vient dessous à l’intérieur.',
   },
   cautions: {
     shears:
@@ -2033,6 +2047,9 @@ export const fr: Catalogue = {
     casingEnd: '{value} au bord du haut',
     hemEnd: '{value} au bord égalisé',
     casingFold: 'pliure de la coulisse',
+    waistSeam: 'couture de la taille',
+    levelLine: 'ligne de craie, à {below}',
+    downFromLine: 'mesuré vers le bas à partir de la ligne de craie',
     hemFold: 'pliure de l’ourlet',
     trimHere: 'égaliser ici',
     cutHere: 'couper ici',
@@ -2048,6 +2065,11 @@ export const fr: Catalogue = {
     curveHeading: 'Mesurez vers le haut à partir de la ligne',
     curveCaption:
       'Chaque ligne est d’équerre à la pliure : pour la taille à la pliure de la coulisse, pour l’ourlet à sa pliure. À chaque distance du milieu, mesurez vers le haut et faites un point. Les points joints sont les pliures ; coupez {casing} au-dessus de l’une et {beyond} sous l’autre, d’équerre à la courbe.',
+    curveCaptionSewn:
+      'Chaque ligne est d’équerre à la pliure : pour la taille à sa couture, pour l’ourlet à la pliure de l’ourlet. À chaque distance en travers, mesurez vers le haut et marquez un point. Les points joints sont la couture de la taille et la pliure de l’ourlet ; coupez {casing} au-dessus de l’une et {beyond} sous l’autre, d’équerre à la courbe.',
+    nameAtWaist: '{name}, à la taille',
+    nameAtHem: '{name}, à l’ourlet',
+    shortAbout: 'trop courte vers {date}',
     hemCurve: 'Ourlet, vers le haut',
     waistCurve: 'Taille, vers le haut',
     hemAcross: 'Ourlet, à partir du milieu',
@@ -2183,6 +2205,8 @@ export const fr: Catalogue = {
     pieceCutMirrored: 'couper {count}, dont {mirrored} en miroir',
     clothOf: { skirt: 'tissu de la jupe', lining: 'doublure', knit: 'tricot' },
     tierNumber: 'volant {number}',
+    tierStrip: 'volant {tier} · bande {strips}',
+    pieceAcross: 'dans ce placement, sa longueur va en travers du tissu, d’une lisière à l’autre',
     pieceDepths: '{above} au-dessus, {length} de long, {below} en dessous',
     pieceHip: 'hanches : à {half} du milieu, {down} sous la ligne du haut',
     pieceCurve: '{edge}, au côté : {up}',

@@ -34,6 +34,18 @@ export interface PaperWords {
   readonly casingEnd: string;
   readonly hemEnd: string;
   readonly casingFold: string;
+  /** In its place where the waist is sewn on. */
+  readonly waistSeam: string;
+  /** `{below}`: from the edge of the cloth to the line that a body which is not level is measured from. */
+  readonly levelLine: string;
+  readonly downFromLine: string;
+  /** `{casing}`, `{beyond}`. */
+  readonly curveCaptionSewn: string;
+  /** `{name}`: what top and hem would be called alike. */
+  readonly nameAtWaist: string;
+  readonly nameAtHem: string;
+  /** `{date}`. */
+  readonly shortAbout: string;
   readonly hemFold: string;
   readonly trimHere: string;
   readonly cutHere: string;
@@ -184,6 +196,10 @@ export interface PaperWords {
   readonly clothOf: Readonly<Record<'skirt' | 'lining' | 'knit', string>>;
   /** `{number}`. */
   readonly tierNumber: string;
+  /** `{tier}`, `{strips}`: a strip where several tiers lie on one cloth. */
+  readonly tierStrip: string;
+  /** Of a piece whose length lies across the bolt. */
+  readonly pieceAcross: string;
   /** `{above}`, `{length}`, `{below}`. */
   readonly pieceDepths: string;
   readonly pieceHip: string;

@@ -16,6 +16,8 @@ export interface FoldFrame {
 }
 
 const SIZE = mm(3.3);
+/** Below this two levels are one. */
+const SAME = 0.5;
 const SMALL = { size: mm(3), ink: inks.grey } as const;
 /** Cloth narrower than this on paper has no room for words on it: they stand beside it. */
 const ROOM_FOR_WORDS = 38;
@@ -29,8 +31,23 @@ export function downMarks(
   const { papers } = speaker.words;
   const { shape } = skirt.panels[0];
   const bounds = boundsOf(shape.cut);
+  const isTurned = skirt.waist.build === 'turned';
+  // Raised tops lie above the line that everything is measured from, here and where it is chalked.
+  const from = shape.apex ? bounds.top : -shape.topAllowance;
+  const raised = from - bounds.top > SAME;
   const levels = [
-    { y: 0, name: papers.casingFold, line: foldLine },
+    ...(raised
+      ? [
+          {
+            y: from,
+            name: speaker.text(papers.levelLine, { below: speaker.length(mm(from - bounds.top)) }),
+            line: thinLine,
+          },
+        ]
+      : []),
+    isTurned
+      ? { y: 0, name: papers.casingFold, line: foldLine }
+      : { y: 0, name: papers.waistSeam, line: thinLine },
     { y: shape.length, name: papers.hemFold, line: foldLine },
     { y: shape.length + shape.hemAllowance, name: papers.trimHere, line: thinLine },
     { y: bounds.bottom, name: papers.cutHere, line: null },
@@ -46,7 +63,7 @@ export function downMarks(
     return [
       ...(crosses ? [straight(end, point(right, end.y), line)] : []),
       straight(point(end.x - 1, end.y), point(end.x - 4, height - 1.1), thinLine),
-      label(point(end.x - 5, height), speaker.length(mm(y - bounds.top)), {
+      label(point(end.x - 5, height), speaker.length(mm(y - from)), {
         size: SIZE,
         align: 'end',
         bold: true,
@@ -56,12 +73,16 @@ export function downMarks(
   });
   return [
     ...words,
-    label(point(left - 8, (top + at(0, shape.length).y) / 2), papers.downFromTop, {
-      ...SMALL,
-      align: 'middle',
-      baseline: 'middle',
-      angle: radians(-Math.PI / 2),
-    }),
+    label(
+      point(left - 8, (top + at(0, shape.length).y) / 2),
+      raised ? papers.downFromLine : papers.downFromTop,
+      {
+        ...SMALL,
+        align: 'middle',
+        baseline: 'middle',
+        angle: radians(-Math.PI / 2),
+      },
+    ),
   ];
 }
 

@@ -1,40 +1,78 @@
-import type { LaidPiece, Lay } from '../../cloth/index.ts';
+import type { LaidPiece, Lay, PartLabel } from '../../cloth/index.ts';
 import { boundsOf, point, type Bounds, type Path } from '../../geometry/index.ts';
+import type { Panel } from '../../skirt/index.ts';
 import { mm, radians } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { label, type Ink, type Mark } from '../drawing/index.ts';
 
-/** What stands on each piece: its name, and its number where there are several of that name. */
+/** What stands on each piece: its name, and its number where there are several of that name; of a tier's strip the tier first. */
 export function namesIn(lay: Lay, speaker: Speaker): (piece: LaidPiece) => string {
   const { panels, parts } = speaker.words;
   const all = [lay.table, ...lay.more].flatMap(({ pieces }) => pieces);
   const several = (names: readonly string[]): ReadonlySet<string> =>
     new Set(names.filter((name, i) => names.indexOf(name) !== i));
-  const panelNames = several(all.flatMap((each) => each.panels.map(({ name }) => name)));
+  const laid = all.flatMap((each) => each.panels);
+  const places = placesIn(laid);
+  const hasRounds = [...places.values()].some(({ round }) => round > 1);
+  const panelNames = several(laid.map(({ name }) => name));
   const partNames = several(all.flatMap((each) => each.parts.map(({ name }) => name)));
-  const numbered = (name: string, number: number, isNumbered: boolean): string =>
-    isNumbered ? `${name} ${String(number)}` : name;
+  const panelName = (panel: Panel): Named => {
+    const { round, number } = places.get(panel) ?? { round: 1, number: panel.number };
+    if (hasRounds)
+      return { lead: String(round), number, say: (strips) => tierStrip(String(round), strips, speaker) };
+    const lead = panels[panel.name];
+    // A whole width is a numbered thing even where there is but one.
+    const isNumbered = panel.name === 'width' || panelNames.has(panel.name);
+    return { lead, number: isNumbered ? panel.number : null, say: (numbers) => `${lead} ${numbers}`.trim() };
+  };
+  const partName = ({ name, number }: PartLabel): Named => ({
+    lead: parts[name],
+    number: partNames.has(name) ? number : null,
+    say: (numbers) => `${parts[name]} ${numbers}`.trim(),
+  });
   return (piece) => {
-    const listed = [
-      // A whole width is a numbered thing even where there is but one.
-      ...piece.panels.map(({ name, number }) => ({
-        word: panels[name],
-        number,
-        isNumbered: name === 'width' || panelNames.has(name),
-      })),
-      ...piece.parts.map(({ name, number }) => ({
-        word: parts[name],
-        number,
-        isNumbered: partNames.has(name),
-      })),
-    ];
+    const listed = [...piece.panels.map(panelName), ...piece.parts.map(partName)];
     const [first, ...others] = listed;
     if (!first) return '';
+    const numbersOf = ({ number }: Named): string => (number === null ? '' : String(number));
     // Two of one name through two layers: the name once, both numbers.
-    return others.every(({ word }) => word === first.word) && first.isNumbered
-      ? `${first.word} ${listed.map(({ number }) => String(number)).join(' + ')}`
-      : listed.map(({ word, number, isNumbered }) => numbered(word, number, isNumbered)).join(' + ');
+    return others.every(({ lead }) => lead === first.lead) && first.number !== null
+      ? first.say(listed.map(numbersOf).join(' + '))
+      : listed.map((each) => each.say(numbersOf(each))).join(' + ');
   };
+}
+
+interface Named {
+  readonly lead: string;
+  readonly number: number | null;
+  readonly say: (numbers: string) => string;
+}
+
+const tierStrip = (tier: string, strips: string, { text, words: { papers } }: Speaker): string =>
+  text(papers.tierStrip, { tier, strips });
+
+interface Place {
+  /** From the top, from 1. */
+  readonly round: number;
+  /** Within its round, from 1. */
+  readonly number: number;
+}
+
+/** Panels of one name are numbered round by round: where their turns about the body begin anew, so does a round. */
+function placesIn(panels: readonly Panel[]): ReadonlyMap<Panel, Place> {
+  const places = new Map<Panel, Place>();
+  for (const name of new Set(panels.map((panel) => panel.name))) {
+    let [round, number, last] = [1, 0, -Infinity];
+    for (const panel of panels
+      .filter((each) => each.name === name)
+      .sort((one, other) => one.number - other.number)) {
+      if (panel.around.from <= last) [round, number] = [round + 1, 0];
+      number += 1;
+      last = panel.around.from;
+      places.set(panel, { round, number });
+    }
+  }
+  return places;
 }
 
 const USUAL = 3.4;

@@ -30,7 +30,7 @@ export function swungMarks({ skirt }: Bench): Sentence[] {
     beyond,
   });
   return [
-    say('mark.swingPoint', { pieces: skirt.panels.length, piece: `panel ${name}` }),
+    say('mark.swingPoint', { pieces: skirt.panels.length, piece: `panel ${name}`, radius }),
     say('mark.swingString'),
     say(waist.build === 'turned' ? 'mark.swingTop' : 'mark.swingTopSewn', { rawTop, radius }),
     say('mark.swingHem', { rawHem, hemRadius, hem: hemAllowance }),

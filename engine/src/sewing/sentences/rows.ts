@@ -2,7 +2,7 @@ export type RowsSentence =
   | 'chalkRows.rightSide'
   | 'chalkRows.fromRaw'
   | 'chalkRows.lowerEdge'
-  | 'chalkRows.curve'
+  | 'chalkRows.fromRawCurve'
   | 'chalkRows.both'
   | 'cutRibbon.strips'
   | 'cutRibbon.round'

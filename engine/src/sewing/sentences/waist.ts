@@ -57,6 +57,7 @@ export type WaistSentence =
   | 'threadCord.catch'
   | 'threadCord.tryOn'
   | 'fasten.buttonhole'
+  | 'fasten.buttonholeEach'
   | 'fasten.button'
   | 'fasten.wrap'
   | 'darts.mark'

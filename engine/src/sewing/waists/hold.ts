@@ -89,7 +89,8 @@ export function fastenSteps(bench: Bench, after: readonly StepId[]): Step[] {
       station: 'machine',
       sentences: [
         wrap && say('fasten.wrap'),
-        holes.length > 0 && say('fasten.buttonhole', { holes: countOf(holes) }),
+        holes.length > 0 &&
+          say(wrap ? 'fasten.buttonholeEach' : 'fasten.buttonhole', { holes: countOf(holes) }),
         buttons.length > 0 && say('fasten.button', { buttons: countOf(buttons) }),
       ],
       cautions: ['needle', 'shears', 'pins'],

@@ -40,8 +40,6 @@ export const waistOptions = (fields: Fields) =>
     stretchBand.options(fields),
   ]);
 
-export const waistKinds = Object.keys(waists) as readonly WaistKind[];
-
 /** The waist that these options are for. */
 export const waistOf = <Kind extends WaistKind>(options: {
   readonly kind: Kind;

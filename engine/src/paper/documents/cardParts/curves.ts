@@ -20,7 +20,13 @@ function curveTable({ plan, speaker }: PaperInput): Block {
   const casing = waist.topAllowance;
   const beyond = speaker.length(mm(marks.cutLength.value - finishedLength.value - casing.value));
   return dotsBlock(
-    { heading: papers.curveHeading, caption: speaker.text(papers.curveCaption, { casing, beyond }) },
+    {
+      heading: papers.curveHeading,
+      caption: speaker.text(waist.build === 'turned' ? papers.curveCaption : papers.curveCaptionSewn, {
+        casing,
+        beyond,
+      }),
+    },
     hang.waistOrdinates,
     hang.hemOrdinates,
     { speaker },

@@ -1,3 +1,4 @@
+import { shortThen } from '../../../body/index.ts';
 import type { Figure } from '../../../figure/index.ts';
 import type { SkirtPlan } from '../../../plan/index.ts';
 import type { Speaker } from '../../../words/index.ts';
@@ -19,22 +20,40 @@ export function cardFigures(plan: SkirtPlan, speaker: Speaker): CardFigure[] {
   return [
     ...plain(markFigures(plan)),
     ...tierFigures(plan, speaker),
-    ...plain([
-      skirt.opening,
-      skirt.hemRound,
-      plan.stride.everyday,
-      ...waistFigures(plan),
-      ...extraFigures(plan),
-      cloth.chosen.clothBefore,
-    ]),
+    ...roundFigures(plan, speaker),
+    ...plain([plan.stride.everyday, ...waistFigures(plan), ...extraFigures(plan), cloth.chosen.clothBefore]),
     ...(liningCloth
       ? [{ name: `${papers.clothOf.lining} · ${speaker.name(liningCloth)}`, figure: liningCloth }]
       : []),
+    ...growthFigures(plan, speaker),
     ...plain([
       skirt.marking === 'at the fold' && skirt.hang.shape === 'straight' && skirt.hang.sideAngle.value > 0
         ? skirt.hang.sideAngle
         : null,
     ]),
+  ];
+}
+
+/** Round the top and the hem; where both have one name, each says where. */
+function roundFigures({ skirt: { opening, hemRound } }: SkirtPlan, speaker: Speaker): CardFigure[] {
+  const { nameAtWaist, nameAtHem } = speaker.words.papers;
+  const [top, hem] = [speaker.name(opening), speaker.name(hemRound)];
+  const called = (pattern: string, name: string): string =>
+    top === hem ? speaker.text(pattern, { name }) : name;
+  return [
+    { name: called(nameAtWaist, top), figure: opening },
+    { name: called(nameAtHem, hem), figure: hemRound },
+  ];
+}
+
+/** Of a child that grows: how far the hem will have risen, what is to be kept for it, and when the skirt is too short. */
+function growthFigures({ body: { growth }, skirt: { extras } }: SkirtPlan, speaker: Speaker): CardFigure[] {
+  if (!growth) return [];
+  const short = shortThen(growth.line, extras.tucks?.letsDown ?? null);
+  const { shortAbout } = speaker.words.papers;
+  return [
+    { name: speaker.name(growth.hemRise), figure: growth.hemRise },
+    ...(short ? [{ name: speaker.text(shortAbout, { date: short.on }), figure: short.months }] : []),
   ];
 }
 

@@ -60,6 +60,8 @@ function panelPiece(plan: SkirtPlan, speaker: Speaker, group: PanelGroup): Chart
   const alone = panelGroups(skirt).filter(({ round }) => round === group.round).length === 1;
   const place = alone ? '' : placeOf(group, called, speaker);
   const isSwung = skirt.marking === 'swung' && shape.apex !== null;
+  // The cloth's own length then runs across the piece.
+  const isAcross = !isSwung && plan.cloth.chosen.printOnItsSide;
   const quarters = group.notches.length < shape.notches.length ? [papers.pieceQuarters] : [];
   return {
     title: `${name}${place} · ${cutText(group.panels.length, group.mirrors.length, speaker)}`,
@@ -71,10 +73,11 @@ function panelPiece(plan: SkirtPlan, speaker: Speaker, group: PanelGroup): Chart
       ...(isSwung ? [] : depthNotes(shape, speaker)),
       ...(isSwung ? [] : curveNotes(shape, speaker, plan.request.mark)),
       ...quarters,
+      ...(isAcross ? [papers.pieceAcross] : []),
       ...(group.centreOnSome ? [papers.pieceCentreNotch] : []),
       ...(group.linesDiffer ? [papers.pieceNotchesBehind] : []),
     ],
-    grain: isSwung ? 'along a side' : 'down',
+    grain: isSwung ? 'along a side' : isAcross ? 'across' : 'down',
     centre: onFold(plan, group) ? 'fold' : 'line',
   };
 }

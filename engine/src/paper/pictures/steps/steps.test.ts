@@ -55,6 +55,30 @@ const plans: Readonly<Record<string, SkirtPlan>> = {
     body: { waist: '60 cm', hip: '66 cm', waistToHem: '55 cm', age: 7, height: '125 cm' },
     ribbons: { rows: 9, width: '1 cm', where: 'front' },
   }),
+  'six gores, a fitted band with a zip, pockets, a lining': planOf({
+    cut: { kind: 'gored', front: 1.3, sideSeam: '1/2 in' },
+    waist: { kind: 'plain waistband' },
+    extras: { pockets: {}, lining: {} },
+  }),
+  'three tiers, in French': planOf({
+    language: 'fr',
+    cut: { kind: 'tiered' },
+    waist: { kind: 'separate casing' },
+  }),
+  'half a circle on a separate casing': planOf({ cut: { kind: 'circle' } }),
+  'a wrap with ties': planOf({ cut: { kind: 'wrap' } }),
+  'a wrap with buttons, darts, slits': planOf({
+    cut: { kind: 'wrap', closes: 'buttons' },
+    waist: { kind: 'plain waistband', takeUp: 'darts' },
+    extras: { slits: {} },
+  }),
+  'gathered with darts and a placket': planOf({
+    cut: { kind: 'gathered', fullness: 1 },
+    waist: { kind: 'plain waistband', takeUp: 'darts', opens: 'placket' },
+  }),
+  'a drawstring, tucks, a flat front': planOf({ waist: { kind: 'drawstring' }, extras: { tucks: {} } }),
+  'flat front, elastic behind': planOf({ waist: { kind: 'flat front' } }),
+  'expecting, a stretch band': planOf({ body: { wears: 'expecting' }, waist: { kind: 'stretch band' } }),
 };
 
 const picturesOf = (plan: SkirtPlan, speaker: Speaker = speakerOf(plan.request)): [StepId, Drawing][] =>

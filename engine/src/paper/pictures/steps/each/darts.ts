@@ -60,8 +60,8 @@ function folded(wide: number, tip: number): Mark[] {
 function pressed(wide: number, tip: number): Mark[] {
   const seam = 76;
   return [
-    ...patch('wrong', { left: 62, top: TOP, right: 84, bottom: 57, torn: ['right', 'bottom'] }),
-    stroke(lineTo([62, TOP], [62, 57]), { ...foldLine, stroke: inks.ink }),
+    ...patch('wrong', { left: 60, top: TOP, right: 84, bottom: 57, torn: ['left', 'right', 'bottom'] }),
+    stroke(lineTo([64, TOP], [64, 57]), { ...foldLine, stroke: inks.ink }),
     area(lineTo([seam, TOP], [seam - wide / 2, TOP], [seam, tip], [seam, TOP]), {
       fill: inks.paper,
       width: mm(0.4),

@@ -44,6 +44,24 @@ function cutThrough(scene: Scene): Mark[] {
   ];
 }
 
+/** Down to its hem, which is turned to its wrong side: towards the skirt. */
+const turnedHem = (x: number, end: number, depth: number, top: number): Path => [
+  line(point(x, top), point(x, end)),
+  arc(point(x - 1.9, end), mm(1.9), radians(0), radians(Math.PI)),
+  line(point(x - 3.8, end), point(x - 3.8, end - depth)),
+  arc(point(x - 2.85, end - depth), mm(0.95), radians(Math.PI), radians(Math.PI)),
+  line(point(x - 1.9, end - depth), point(x - 1.9, end - depth + 3)),
+];
+
+/** Where it hangs by single points, its top edge is turned in, towards the skirt. */
+const turnedTop = (x: number, isTurned: boolean, top: number): Path =>
+  isTurned
+    ? [
+        line(point(x - 1.9, top + 6), point(x - 1.9, top)),
+        arc(point(x - 0.95, top), mm(0.95), radians(Math.PI), radians(Math.PI)),
+      ]
+    : [];
+
 /** The skirt's right side outside; in its mouth the lining's right side, and below a piece taken out to show it whole. */
 function oneInTheOther(scene: Scene): Mark[] {
   const [x, half, top, out] = [60, 15, 13, 21];

@@ -84,9 +84,9 @@ export const markStrips: Draw = (scene) => {
   const sizes = rounds.map(({ panels }) => boundsOf(panels[0].shape.cut)).slice(0, MOST);
   const widest = Math.max(1, ...sizes.map(({ width }) => width));
   const deep = sizes.reduce((sum, { height }) => sum + height, 0);
-  const scale = Math.min(50 / widest, 48 / Math.max(1, deep));
+  const scale = Math.min(50 / widest, 40 / Math.max(1, deep));
   const left = 7;
-  const gap = 5;
+  const gap = 4;
   const strips = scene.step.sentences.filter(({ code }) => code === 'mark.tier');
   let y = 8;
   const marks: Mark[] = [];

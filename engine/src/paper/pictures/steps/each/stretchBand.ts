@@ -4,7 +4,6 @@ import { stroke, type Mark } from '../../../drawing/index.ts';
 import { chalkLine } from '../../cloth.ts';
 import { lineTo, wavy, zigzag } from '../lines.ts';
 import { spoken, type Draw, type Scene } from '../picture.ts';
-import { throughAll } from '../section.ts';
 import { movement, turn } from '../signs.ts';
 import { edgeOn, frayed, patch } from '../surface.ts';
 import { pin } from '../tools/index.ts';

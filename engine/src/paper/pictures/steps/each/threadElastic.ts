@@ -1,6 +1,6 @@
 import { point } from '../../../../geometry/index.ts';
 import { mm } from '../../../../units/index.ts';
-import { area, inks, rectangle, stroke, type Mark } from '../../../drawing/index.ts';
+import { area, inks, stroke, type Mark } from '../../../drawing/index.ts';
 import { lineTo, stitches } from '../lines.ts';
 import { spoken, type Draw } from '../picture.ts';
 import { movement } from '../signs.ts';
