@@ -51,7 +51,10 @@ export function fieldsFor(bareUnit: LengthUnit | undefined, system: MeasureSyste
           return report(context, text, { fault: 'lengthRange', least, most });
         return parsed.value;
       })
-      .meta({ reads: 'length', description: 'A length: "28 3/8 in", "72.5 cm"; a bare number takes the document\'s units.' });
+      .meta({
+        reads: 'length',
+        description: 'A length: "28 3/8 in", "72.5 cm"; a bare number takes the document\'s units.',
+      });
   return {
     system,
     length,

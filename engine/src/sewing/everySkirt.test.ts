@@ -97,6 +97,8 @@ describe('panels by their own measures', () => {
       (apex?.hemRadius ?? NaN) + hemAllowance,
     );
     expect(ids(plan).indexOf('hang')).toBeLessThan(ids(plan).indexOf('chalkRows'));
+    // Its margin stays on while it hangs.
+    expect(stepOf(plan, 'trim').after).toEqual(['hang']);
   });
 
   test.each([

@@ -771,7 +771,7 @@ export const en: Catalogue = {
     'sewing.threadChanges': 'times to thread the needle',
     'sewing.turnUnder': 'turned under',
     'sewing.pieceWidth': 'width of the strip',
-    'sewing.pieceTop': 'width at the top line, raw side to raw side',
+    'sewing.pieceTop': 'width along the top line, raw side to raw side',
     'sewing.pieceHem': 'width at the hem line, raw side to raw side',
     'sewing.pieceHip': 'width at the hip line, raw side to raw side',
     'sewing.pieceHipLine': 'hip line below the top line',
@@ -1364,11 +1364,11 @@ export const en: Catalogue = {
       'Join these places in a smooth curve, panel beside panel, square to the centre front and back; where nothing is said the edge stays as it was. What is unlike is made at the top: the hem stays level. Mark front and back, left and right.',
     'mark.riseTopTier': 'Only the top tier is shaped so.',
     'mark.piece':
-      'Chalk {pieces, plural, one {one piece} other {# pieces}} ({piece}): {top} wide at the top line, {hem} wide at the hem line, {length} long along the centre from raw edge to raw edge.',
+      'Chalk {pieces, plural, one {one piece} other {# pieces}} ({piece}): {top} wide along the top line, {hem} along the hem line, from raw side to raw side and along the curve where it is one, half of it to each side of the centre where both halves are alike; {length} long along the centre from raw edge to raw edge.',
     'mark.pieceHip':
-      'At the hip line, {down} below the top line, the same piece ({piece}) is {hip} wide: join top, hip and hem at the sides.',
+      'At the hip line, {down} below the top line, the same piece ({piece}) is {hip} wide along the curve: join top, hip and hem at the sides.',
     'mark.pieceCurve':
-      'Top and hem of this piece ({piece}) are gentle curves, lowest in the middle: there the top line lies {top} and the hem line {hem} below the straight line between its two ends.',
+      '{edges, select, both {Top and hem of this piece ({piece}) are gentle curves, lowest in the middle: between the ends of its seams the top line dips {top} there and the hem line {hem}.} top {The top of this piece ({piece}) is a gentle curve, lowest in the middle: between the ends of its seams it dips {top} there.} other {The hem of this piece ({piece}) is a gentle curve, lowest in the middle: between the ends of its seams it dips {hem} there.}}',
     'mark.pieceLines':
       'On every piece the top line, where the casing folds, lies {top} below the raw top edge, and the hem line, where the hem folds, {length} below it. Seam allowances are in the widths.',
     'mark.pieceLinesSewn':
@@ -1916,7 +1916,8 @@ export const en: Catalogue = {
       'Each line is square to the fold: for the waist at its seam, for the hem at the hem fold. At each distance across, measure up and dot. The joined dots are where the waist is sewn on and the hem folds; cut {casing} above the one and {beyond} below the other, square to the curve.',
     nameAtWaist: '{name}, at the waist',
     nameAtHem: '{name}, at the hem',
-    shortAbout: 'too short about {date}',
+    shortAbout: 'too short about {date}, in months',
+    letDownAbout: 'to let down about {date}, in months',
     hemCurve: 'Hem, up',
     waistCurve: 'Waist, up',
     hemAcross: 'Hem, across',
@@ -1927,6 +1928,12 @@ export const en: Catalogue = {
       'Taken here: {taken}. Laid {lay} it would take {buy}; ask for it in the request, under cloth, as "lay".',
     layHeadingNone: 'It fits in no way. Drawn as {lay}, to see by how much:',
     rowsElsewhere: 'Every row is in the ribbon cutting list.',
+    swingAlong:
+      'dot {side, select, on {on} within {{distance} from} other {{distance} beyond}} the {edge, select, first {left} other {right}} end,',
+    swingAcross:
+      '{side, select, on {on} within {{distance} from} other {{distance} beyond}} the {edge, select, first {upper} other {lower}} edge',
+    swingCaption:
+      'Hold the string at the dot. Where the dot lies beyond the cloth, mark it on the table, or on paper taped to the edge.',
     layBeside: 'the rest beside, one layer',
     layBeyond: 'further cloth, one layer',
     otherLays: 'The ways to lay it',

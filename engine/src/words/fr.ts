@@ -883,7 +883,7 @@ export const fr: Catalogue = {
     'sewing.threadChanges': 'enfilages de l’aiguille',
     'sewing.turnUnder': 'rentré',
     'sewing.pieceWidth': 'largeur de la bande',
-    'sewing.pieceTop': 'largeur à la ligne du haut, d’un bord vif à l’autre',
+    'sewing.pieceTop': 'largeur le long de la ligne du haut, d’un bord vif à l’autre',
     'sewing.pieceHem': 'largeur à la ligne d’ourlet, d’un bord vif à l’autre',
     'sewing.pieceHip': 'largeur à la ligne des hanches, d’un bord vif à l’autre',
     'sewing.pieceHipLine': 'ligne des hanches sous la ligne du haut',
@@ -1503,11 +1503,11 @@ export const fr: Catalogue = {
       'Joignez ces points par une courbe douce, panneau contre panneau, d’équerre au milieu devant et au milieu dos ; là où rien n’est dit, le bord reste comme il était. Ce qui diffère se fait en haut : l’ourlet reste de niveau. Marquez le devant et le dos, la gauche et la droite.',
     'mark.riseTopTier': 'Seul le volant du haut prend cette forme.',
     'mark.piece':
-      'Tracez {pieces, plural, one {une pièce} other {# pièces}} ({piece}) : {top} de large à la ligne du haut, {hem} de large à la ligne d’ourlet, {length} de long au milieu d’un bord vif à l’autre.',
+      'Tracez {pieces, plural, one {une pièce} other {# pièces}} ({piece}) : {top} de large le long de la ligne du haut, {hem} le long de la ligne d’ourlet, d’un côté à l’autre à bord vif et en suivant la courbe s’il y en a une, la moitié de part et d’autre du milieu quand les deux moitiés sont pareilles ; {length} de long au milieu d’un bord vif à l’autre.',
     'mark.pieceHip':
-      'À la ligne des hanches, {down} sous la ligne du haut, la même pièce ({piece}) a {hip} de large : joignez haut, hanches et ourlet sur les côtés.',
+      'À la ligne des hanches, {down} sous la ligne du haut, la même pièce ({piece}) a {hip} de large en suivant la courbe : joignez haut, hanches et ourlet sur les côtés.',
     'mark.pieceCurve':
-      'Le haut et l’ourlet de cette pièce ({piece}) sont de légères courbes, au plus bas au milieu : la ligne du haut y est à {top} et la ligne d’ourlet à {hem} sous la droite qui joint leurs deux bouts.',
+      '{edges, select, both {Le haut et l’ourlet de cette pièce ({piece}) sont de légères courbes, au plus bas au milieu : entre les bouts de ses coutures, la ligne du haut y descend de {top} et la ligne d’ourlet de {hem}.} top {Le haut de cette pièce ({piece}) est une légère courbe, au plus bas au milieu : entre les bouts de ses coutures, il y descend de {top}.} other {L’ourlet de cette pièce ({piece}) est une légère courbe, au plus bas au milieu : entre les bouts de ses coutures, il y descend de {hem}.}}',
     'mark.pieceLines':
       'Sur chaque pièce la ligne du haut, où la coulisse se plie, est à {top} sous le bord vif du haut, et la ligne d’ourlet, où l’ourlet se plie, {length} plus bas. Les marges de couture sont dans les largeurs.',
     'mark.pieceLinesSewn':
@@ -2069,7 +2069,8 @@ export const fr: Catalogue = {
       'Chaque ligne est d’équerre à la pliure : pour la taille à sa couture, pour l’ourlet à la pliure de l’ourlet. À chaque distance en travers, mesurez vers le haut et marquez un point. Les points joints sont la couture de la taille et la pliure de l’ourlet ; coupez {casing} au-dessus de l’une et {beyond} sous l’autre, d’équerre à la courbe.',
     nameAtWaist: '{name}, à la taille',
     nameAtHem: '{name}, à l’ourlet',
-    shortAbout: 'trop courte vers {date}',
+    shortAbout: 'trop courte vers {date}, en mois',
+    letDownAbout: 'à rallonger vers {date}, en mois',
     hemCurve: 'Ourlet, vers le haut',
     waistCurve: 'Taille, vers le haut',
     hemAcross: 'Ourlet, à partir du milieu',
@@ -2080,6 +2081,12 @@ export const fr: Catalogue = {
       'Façon retenue : {taken}. Autre façon ({lay}) : il faudrait {buy} ; demandez-la dans la demande, sous "cloth", à "lay".',
     layHeadingNone: 'Aucune façon ne convient. Dessiné ici ({lay}), pour voir ce qui manque :',
     rowsElsewhere: 'Tous les rangs sont dans la liste de coupe du ruban.',
+    swingAlong:
+      'point {side, select, on {sur le} within {à {distance} du} other {à {distance} au-delà du}} bout {edge, select, first {gauche} other {droit}},',
+    swingAcross:
+      '{side, select, on {sur le} within {à {distance} du} other {à {distance} au-delà du}} bord {edge, select, first {supérieur} other {inférieur}}',
+    swingCaption:
+      'Tenez la ficelle au point. S’il tombe hors du tissu, marquez-le sur la table, ou sur du papier collé au bord.',
     layBeside: 'le reste à côté, une épaisseur',
     layBeyond: 'la suite du tissu, une épaisseur',
     otherLays: 'Les façons de disposer le tissu',

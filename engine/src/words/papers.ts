@@ -46,6 +46,7 @@ export interface PaperWords {
   readonly nameAtHem: string;
   /** `{date}`. */
   readonly shortAbout: string;
+  readonly letDownAbout: string;
   readonly hemFold: string;
   readonly trimHere: string;
   readonly cutHere: string;
@@ -71,6 +72,10 @@ export interface PaperWords {
   readonly rowsElsewhere: string;
   /** Above cloth that is laid in a single layer besides. */
   readonly layBeside: string;
+  /** `{distance}`, `{edge}` (`first` or `last`), `{side}` (`on`, `within`, `beyond`): where the middle of a circle lies. */
+  readonly swingAlong: string;
+  readonly swingAcross: string;
+  readonly swingCaption: string;
   readonly layBeyond: string;
   readonly otherLays: string;
   readonly layChosen: string;

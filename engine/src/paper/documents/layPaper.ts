@@ -72,12 +72,12 @@ function liningBlocks({ plan, speaker }: PaperInput, width: Mm): Block[] {
 /** Wide lays are drawn across the page; narrow ones stand beside what there is to say of them. */
 function chosenBlocks({ plan, speaker }: PaperInput, width: Mm): Block[] {
   const { chosen } = plan.cloth;
-  const drawn = layPicture(chosen, speaker, 'large', {
-    width,
-    height: mm(chosen.more.length > 0 ? 150 : 104),
-  });
+  const swung = plan.skirt.marking === 'swung';
+  const room = { width, height: mm(chosen.more.length > 0 ? 150 : 104) };
+  const drawn = layPicture(chosen, speaker, 'large', room, { swung });
   const fold = plan.sewing.steps.find(({ id }) => id === 'fold');
   const words: Block[] = [
+    ...(swung ? [paragraph(speaker.words.papers.swingCaption, { size: 'small', quiet: true })] : []),
     list((fold?.sentences ?? []).map(speaker.sentence), 'number'),
     ...workingsOf(chosen, speaker).map((line) => paragraph(line)),
     ...cheaper(plan.cloth, speaker),

@@ -1,5 +1,6 @@
 import { boundsOf, point, polyline, type Point } from '../../geometry/index.ts';
 import type { SkirtPlan } from '../../plan/index.ts';
+import type { PanelShape } from '../../skirt/index.ts';
 import { mm, radians } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { dot, inks, label, straight, stroke, type Mark } from '../drawing/index.ts';
@@ -24,7 +25,7 @@ const ROOM_FOR_WORDS = 38;
 
 /** Distances down from the top edge of the cloth, along the centre. */
 export function downMarks(
-  { skirt }: SkirtPlan,
+  { skirt, body }: SkirtPlan,
   speaker: Speaker,
   { left, right, top, at }: FoldFrame,
 ): Mark[] {
@@ -33,7 +34,7 @@ export function downMarks(
   const bounds = boundsOf(shape.cut);
   const isTurned = skirt.waist.build === 'turned';
   // Raised tops lie above the line that everything is measured from, here and where it is chalked.
-  const from = shape.apex ? bounds.top : -shape.topAllowance;
+  const from = Object.values(body.rises).some(({ value }) => value !== 0) ? levelTop(shape) : bounds.top;
   const raised = from - bounds.top > SAME;
   const levels = [
     ...(raised
@@ -85,6 +86,10 @@ export function downMarks(
     ),
   ];
 }
+
+/** Raw top edge of a panel before its top is raised or lowered: of a ring at the sides, which lie highest. */
+const levelTop = ({ apex, topAllowance }: PanelShape): number =>
+  apex ? (apex.waistRadius - topAllowance) * Math.cos(apex.halfSweep) - apex.waistRadius : -topAllowance;
 
 /** Distances across from the fold, each at its dot. */
 export function acrossMarks({ skirt }: SkirtPlan, speaker: Speaker, frame: FoldFrame): Mark[] {

@@ -10,20 +10,23 @@ import { reachOf, tableMarks, type Reach } from './layTable.ts';
 /** How large a lay is drawn: with its measures and words, or as a small picture to compare. */
 export type LaySize = 'large' | 'small';
 
-/** For the screen: the cloth in its own colour, chalked with the chalk that is seen on it. */
+/** For the screen the cloth in its own colour, chalked with the chalk that is seen on it. */
 export interface LayLook {
-  readonly cloth: Ink;
+  /** Left out on paper. */
+  readonly cloth?: Ink;
+  /** Whether panels are swung with a string: its middles are shown where a lay is drawn large. */
+  readonly swung?: boolean;
 }
 
 /** Fill of the cloth and of its panels, and the ink on them; on paper a wash that every printer prints. */
-function dressOf(look: LayLook | undefined): {
+function dressOf({ cloth }: LayLook): {
   readonly cloth: Ink;
   readonly piece: Ink;
   readonly line: Ink;
 } {
-  if (!look) return { cloth: inks.wash, piece: inks.paper, line: inks.ink };
-  const line = chalkOn(look.cloth);
-  return { cloth: look.cloth, piece: mixed(look.cloth, line, 0.16), line };
+  if (!cloth) return { cloth: inks.wash, piece: inks.paper, line: inks.ink };
+  const line = chalkOn(cloth);
+  return { cloth, piece: mixed(cloth, line, 0.16), line };
 }
 
 const margins = {
@@ -61,21 +64,22 @@ export function layPicture(
   speaker: Speaker,
   size: LaySize,
   room: { readonly width: Mm; readonly height: Mm },
-  look?: LayLook,
+  { swung = false, ...look }: LayLook = {},
 ): Drawing {
   const { papers, lays } = speaker.words;
+  const shown = swung && size === 'large';
   const sheets: [Sheet, ...Sheet[]] = [
-    { table: lay.table, reach: reachOf(lay.table), caption: '', where: 'first' },
+    { table: lay.table, reach: reachOf(lay.table, shown), caption: '', where: 'first' },
     ...lay.more.map((table) => ({
       table,
-      reach: reachOf(table),
+      reach: reachOf(table, shown),
       where: table.where,
       caption: table.where === 'beside' ? papers.layBeside : papers.layBeyond,
     })),
   ];
   const { scale, cells, width, height } = arranged(sheets, size, room);
   const words = size === 'large' ? { speaker, nameOf: namesIn(lay, speaker) } : null;
-  const dress = { ...dressOf(look), words };
+  const dress = { ...dressOf(look), words, swung };
   return drawing({
     width: mm(width),
     height: mm(height),

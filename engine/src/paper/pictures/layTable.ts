@@ -6,12 +6,15 @@ import { area, dimension, inks, label, rectangle, straight, type Ink, type Mark 
 import { chalkLine, clothStyle } from './cloth.ts';
 import { fitPath, type Fit } from './fit.ts';
 import { nameOn } from './layNames.ts';
+import { swingMarks, swingsOf } from './laySwings.ts';
 
 /** How a table is drawn: fills of cloth and pieces, the ink on them, and the words where it is drawn large. */
 export interface TableLook {
   readonly cloth: Ink;
   readonly piece: Ink;
   readonly line: Ink;
+  /** Whether panels are swung with a string: the middles are shown. */
+  readonly swung: boolean;
   readonly words: { readonly speaker: Speaker; readonly nameOf: (piece: LaidPiece) => string } | null;
 }
 
@@ -22,8 +25,9 @@ export interface Reach {
   readonly across: number;
 }
 
-export function reachOf(table: Table): Reach {
-  const reach = table.pieces.map(({ outline }) => boundsOf(outline));
+export function reachOf(table: Table, swung: boolean): Reach {
+  const dots = swung ? swingsOf(table).map(({ centre }) => boundsOf(polyline([centre, centre]))) : [];
+  const reach = [...table.pieces.map(({ outline }) => boundsOf(outline)), ...dots];
   const least = Math.min(0, ...reach.map((each) => each.top));
   return {
     above: -least,
@@ -40,7 +44,7 @@ export function tableMarks(table: Table, fit: Fit, look: TableLook): Mark[] {
   const pieces = table.pieces.map((piece) => ({ piece, outline: fitPath(piece.outline, fit) }));
   const { words } = look;
   // What hangs over the cloth is named where it hangs.
-  const reach = reachOf(table);
+  const reach = reachOf(table, words !== null && look.swung);
   const sheet = boundsOf(
     fitPath(polyline([point(0, -reach.above), point(reach.along, reach.across - reach.above)]), fit),
   );
@@ -56,6 +60,9 @@ export function tableMarks(table: Table, fit: Fit, look: TableLook): Mark[] {
       }),
       ...(words ? nameOn(outline, words.nameOf(piece), sheet, look.piece, look.line) : []),
     ]),
+    ...(words && look.swung
+      ? swingMarks(table, words.speaker, fit, { halo: look.piece, line: look.line })
+      : []),
     ...(words ? measures(table, words.speaker, x, y, along, across) : []),
   ];
 }

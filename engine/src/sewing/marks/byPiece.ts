@@ -78,13 +78,14 @@ function panelMarks({ skirt }: Bench): Sentence[] {
 }
 
 function curve(piece: string, { topDip, hemDip }: PieceMeasures): Sentence[] {
-  const curved = Math.max(topDip, hemDip) > FLAT;
+  const [top, hem] = [topDip > FLAT, hemDip > FLAT];
   const told: Record<string, NoticeParam> = {
     piece,
+    edges: top && hem ? 'both' : top ? 'top' : 'hem',
     top: length(mm(Math.max(0, topDip)), 'sewing.pieceDip'),
     hem: length(mm(Math.max(0, hemDip)), 'sewing.pieceDip'),
   };
-  return curved ? [say('mark.pieceCurve', told)] : [];
+  return top || hem ? [say('mark.pieceCurve', told)] : [];
 }
 
 const length = (value: Mm, code: SewingFigureCode) => figure.length(value, code);

@@ -1,4 +1,3 @@
-import { shortThen } from '../../../body/index.ts';
 import type { Figure } from '../../../figure/index.ts';
 import type { SkirtPlan } from '../../../plan/index.ts';
 import type { Speaker } from '../../../words/index.ts';
@@ -46,14 +45,16 @@ function roundFigures({ skirt: { opening, hemRound } }: SkirtPlan, speaker: Spea
   ];
 }
 
-/** Of a child that grows: how far the hem will have risen, what is to be kept for it, and when the skirt is too short. */
+/** Of a child that grows: how far the hem will have risen, and when the skirt is too short or is to be let down. */
 function growthFigures({ body: { growth }, skirt: { extras } }: SkirtPlan, speaker: Speaker): CardFigure[] {
   if (!growth) return [];
-  const short = shortThen(growth.line, extras.tucks?.letsDown ?? null);
-  const { shortAbout } = speaker.words.papers;
+  const { hemRise, short } = growth;
+  const { shortAbout, letDownAbout } = speaker.words.papers;
+  // The forecast is of the skirt as it is sewn: with something to let down, that is the day to do it.
+  const about = extras.tucks ? letDownAbout : shortAbout;
   return [
-    { name: speaker.name(growth.hemRise), figure: growth.hemRise },
-    ...(short ? [{ name: speaker.text(shortAbout, { date: short.on }), figure: short.months }] : []),
+    { name: speaker.name(hemRise), figure: hemRise },
+    ...(short ? [{ name: speaker.text(about, { date: short.on }), figure: short.months }] : []),
   ];
 }
 

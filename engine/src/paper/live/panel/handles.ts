@@ -45,6 +45,8 @@ function wanted(plan: SkirtPlan, sheets: Sheets, known: ReadonlyMap<HandleName, 
 /** Shares of a level from its left end: rows from the left, gaps from the middle. */
 const FROM_LEFT = [0.1, 0.2, 0.3, 0.15, 0.25, 0.36, 0.06];
 const MIDDLE = [0.5, 0.62, 0.74, 0.56, 0.68, 0.44, 0.8];
+/** Of tiers, whose names stand above their middle. */
+const BESIDE_NAME = [0.72, 0.62, 0.28, 0.78, 0.4, 0.5];
 
 function rowHandles({ ribbons, skirt }: SkirtPlan, sheets: Sheets): Wanted[] {
   const bands = new Set<number>();
@@ -59,11 +61,16 @@ function rowHandles({ ribbons, skirt }: SkirtPlan, sheets: Sheets): Wanted[] {
       // Unlike panels have one length: a row that only others carry lies on them at the same level.
       return onLevel(sheets.tiers ? sheet : (own ?? sheet), y, shares, 'up');
     };
+    const inGap = fromHem.value - (gapBelow?.value ?? 0) / 2;
+    // Panels side by side have every gap: where the first is crowded, another has room.
+    const others = sheets.tiers ? [] : sheets.all.filter((sheet) => sheet !== own);
+    const gaps = [
+      ...level(inGap, sheets.tiers ? BESIDE_NAME : MIDDLE),
+      ...others.flatMap((sheet) => onLevel(sheet, levelAt(skirt, sheets, inGap).y, MIDDLE, 'up')),
+    ];
     return [
       { name: `row ${row.number}`, places: level(fromHem.value + width.value / 2, FROM_LEFT) },
-      ...(gapBelow
-        ? [{ name: `gap ${row.number}` as const, places: level(fromHem.value - gapBelow.value / 2, MIDDLE) }]
-        : []),
+      ...(gapBelow ? [{ name: `gap ${row.number}` as const, places: gaps }] : []),
     ];
   });
 }

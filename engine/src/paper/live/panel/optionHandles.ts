@@ -1,13 +1,15 @@
 import { point } from '../../../geometry/index.ts';
 import type { SkirtPlan } from '../../../plan/index.ts';
 import { openingTurn, turnOf } from '../worn/places.ts';
-import { onLevel, onSide, type Wanted } from './place.ts';
+import { liesDown, onLevel, onSide, type Wanted } from './place.ts';
 import { freeSide, sideAtTurn } from './seamSide.ts';
-import type { Sheets } from './sheet.ts';
+import { isMarkedWhole, type Sheets } from './sheet.ts';
 import { levelAt } from './where.ts';
 
 /** Shares of an edge: from its ends inwards, for names stand in the middle above it. */
 const INWARDS = [0.93, 0.07, 0.8, 0.2, 0.68, 0.32];
+/** Of a panel whose name stands close above it: the same line, a little past its end. */
+const BESIDE_NAME = [1.14, 1.04];
 /** Of the folds of tucks: what else crosses the middle of a panel begins there. */
 const ASIDE = [0.3, 0.7, 0.18, 0.82, 0.5];
 
@@ -29,13 +31,20 @@ export function tierHandles({ skirt }: SkirtPlan, { all, tiers }: Sheets): Wante
 }
 
 /** The fold at the top of the waist's own piece; a casing that is turned from the panels ends at their raw edge. */
-function waist({ skirt }: SkirtPlan, { all: [first], tiers }: Sheets): Wanted[] {
-  const { build, above } = skirt.waist;
+function waist(plan: SkirtPlan, { all: [first], tiers }: Sheets): Wanted[] {
+  const { build, above } = plan.skirt.waist;
   if (build === 'turned')
     return [
       { name: 'casing', places: onLevel(first, -first.shape.topAllowance, tiers ? INWARDS : OUTWARDS, 'up') },
     ];
-  const places = onLevel(first, -above.value, INWARDS, 'up');
+  const shares = liesDown(first) ? OUTWARDS : isMarkedWhole(plan) || tiers ? INWARDS : BESIDE_NAME;
+  // Beyond the cloth no level has ends of its own: the fold lies straight above the top line.
+  const lift = above.value * first.scale;
+  const places = onLevel(first, 0, shares, 'up').map(({ at, towards, perMm }) => ({
+    at: point(at.x + lift * towards.x, at.y + lift * towards.y),
+    towards,
+    perMm,
+  }));
   return [
     { name: 'casing', places },
     { name: 'band', places },

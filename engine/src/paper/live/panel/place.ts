@@ -27,11 +27,13 @@ export function onLevel(sheet: Sheet, y: number, shares: readonly number[], way:
 }
 
 /** Past this half sweep the sides of a panel lie down rather than hang. */
-const LIES = 0.85;
+const LIES = 0.7;
+export const liesDown = ({ shape }: Sheet): boolean => shape.apex !== null && shape.apex.halfSweep >= LIES;
 
 /** Down the panel at a place. On a wide ring that is away from the apex; else straight down, as the hand goes. */
-function downAt({ shape, at }: Sheet, from: Point): Point {
-  if (!shape.apex || shape.apex.halfSweep < LIES) return point(0, 1);
+function downAt(sheet: Sheet, from: Point): Point {
+  const { shape, at } = sheet;
+  if (!shape.apex || !liesDown(sheet)) return point(0, 1);
   return unit(at(point(0, -shape.apex.waistRadius)), from);
 }
 

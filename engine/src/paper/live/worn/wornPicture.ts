@@ -1,5 +1,5 @@
 import { point, type Point } from '../../../geometry/index.ts';
-import type { SkirtPlan } from '../../../plan/index.ts';
+import { handlesOf, type SkirtPlan } from '../../../plan/index.ts';
 import { mm } from '../../../units/index.ts';
 import type { Speaker } from '../../../words/index.ts';
 import { drawing, eachMark, group, type Mark } from '../../drawing/index.ts';
@@ -11,6 +11,7 @@ import { floorMarks, standing } from './figure.ts';
 import { gathers, tierGathers } from './gathers.ts';
 import { measureMarks, MEASURES_ASIDE, roundsReach } from './measures.ts';
 import { extrasSeen } from './openings.ts';
+import { optionHandlesOn } from './optionHandles.ts';
 import { nearArm, profile } from './profile.ts';
 import { downAt, rowMarks, rowSeen, seamsSeen } from './rows.ts';
 import { shade } from './shade.ts';
@@ -147,24 +148,27 @@ function handlesOn(
   side: WornSide,
   origin: Point,
 ): PlacedHandle[] {
-  const on = (across: number, down: number) => {
-    const { x, y } = surface.at(across, down);
-    return point(x + origin.x, y + origin.y);
-  };
   const along = (across: number, down: number) =>
     seat ? cloth(surface, across, down, scale) : { way: point(0, 1), perMm: 1 / scale };
   const firsts = plan.ribbons.rows.filter((row, i, rows) => rows[i - 1]?.band !== row.band);
   const hem = along(0, 1);
-  return [
-    { name: 'length', at: on(0, 1), towards: hem.way, perMm: hem.perMm },
+  const lines: PlacedHandle[] = [
+    { name: 'length', at: surface.at(0, 1), towards: hem.way, perMm: hem.perMm },
     ...firsts.flatMap((row): PlacedHandle[] => {
       const across = beside(rowSeen(row, side));
       if (across === null) return [];
       const middle = downAt(plan, row.fromHem.value + row.width.value / 2);
       const { way, perMm } = along(across, middle);
-      return [{ name: `row ${row.number}`, at: on(across, middle), towards: point(-way.x, -way.y), perMm }];
+      const at = surface.at(across, middle);
+      return [{ name: `row ${row.number}`, at, towards: point(-way.x, -way.y), perMm }];
     }),
   ];
+  const known = new Set(handlesOf(plan).map(({ name }) => name));
+  const options = optionHandlesOn(plan, surface, side, along, lines).filter(({ name }) => known.has(name));
+  return [...lines, ...options].map((each) => ({
+    ...each,
+    at: point(each.at.x + origin.x, each.at.y + origin.y),
+  }));
 }
 
 /** Less than this of the picture for each unit of cloth, and a handle would run away from the hand. */
