@@ -7,6 +7,6 @@ export * from './hem-need.ts';
 export * from './stride.ts';
 export type { BodyFigureCode, BodyNoticeCode } from './codes.ts';
 export { bodyOptions } from './options.ts';
-export { keepFor, shortThen } from './growth/forecast.ts';
+export { keepFor } from './growth/forecast.ts';
 export type { GrowthLine, ShortThen } from './growth/forecast.ts';
 export { growsShort, type Growth } from './growth/growth.ts';

@@ -29,8 +29,8 @@ export function draftOf(raw: RawRequest = {}): Drafted {
 
 /** The same request for a body whose front, back and sides are alike, standing: what is drafted for it has a level top. */
 export function ofLevelBody(raw: RawRequest): RawRequest {
-  const { levels: _levels, wears: _wears, ...body } = raw.body ?? {};
-  return { ...raw, body };
+  const body = Object.entries(raw.body ?? {}).filter(([key]) => key !== 'levels' && key !== 'wears');
+  return { ...raw, body: Object.fromEntries(body) };
 }
 
 /** Codes of the notices, in their order. */

@@ -5,7 +5,7 @@ import { mm, type Mm } from '../../units/index.ts';
 import { figure } from '../codes.ts';
 import type { Panels, Round, Rounds } from '../panel.ts';
 import { work, type Work } from '../works.ts';
-import { adultHemFloor, commonOptions, cutLength, hemOf, LAYERS, lengthsOf, roundOf } from './common.ts';
+import { adultHemFloor, commonOptions, cutLength, hemOf, LAYERS, lengthsOf } from './common.ts';
 import type { Cut, Marks } from './cut.ts';
 import { flatHang } from './hang.ts';
 import { fullnessLimits, shareLimits } from './limits.ts';

@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import type { Fields } from '../../fields/index.ts';
 import type { Figure, Notice } from '../../figure/index.ts';
-import { mm, type Mm } from '../../units/index.ts';
+import { type Mm } from '../../units/index.ts';
 import { caution } from '../codes.ts';
 import type { DraftContext, DraftGiven } from '../context.ts';
-import type { CutOptions, Draft } from '../cuts/index.ts';
+import type { Draft } from '../cuts/index.ts';
 import type { WaistPlan } from '../waists/index.ts';
 import type { Extra, Extras, Planned, Pockets, Slits } from './extra.ts';
 import { liningOptions, planLining } from './lining.ts';

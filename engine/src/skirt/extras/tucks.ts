@@ -2,7 +2,7 @@ import type { Figure, Notice } from '../../figure/index.ts';
 import { inches, mm, roundTo, type Mm } from '../../units/index.ts';
 import { caution, figure } from '../codes.ts';
 import type { DraftContext, DraftGiven } from '../context.ts';
-import type { CutOptions, Draft } from '../cuts/index.ts';
+import type { Draft } from '../cuts/index.ts';
 import type { WaistPlan } from '../waists/index.ts';
 import { work } from '../works.ts';
 import type { GrowthTucks, Planned, Pockets } from './extra.ts';
