@@ -113,7 +113,9 @@ const pieces: Draw = (scene) => {
       way: tangentAt(outline, mm(share * long)),
       share,
     }))
-    .find(({ at, way }) => hasRoom(at.x - SHEARS * way.x, at.y - SHEARS * way.y, under));
+    .find(({ at, way }) =>
+      [-SHEARS, BLADES].every((along) => hasRoom(at.x + along * way.x, at.y + along * way.y, under)),
+    );
   return {
     height: Math.max(40, under + 9),
     marks: [
@@ -140,8 +142,9 @@ const pieces: Draw = (scene) => {
   };
 };
 
-/** Length of the shears behind the point that they cut at. */
+/** Length of the shears behind the point that they cut at, and of their blades before it. */
 const SHEARS = 14;
+const BLADES = 12;
 
 const hasRoom = (x: number, y: number, bottom: number): boolean =>
   x > 5 && x < WIDTH - 5 && y > 5 && y < bottom + 3;
