@@ -70,10 +70,7 @@ function laid(scene: Scene): FoldStage {
   const { papers } = speaker.words;
   const scale = plan.cloth.chosen.more.length > 0 ? SMALLER : LARGER;
   const room = { width: mm(WIDTH / scale), height: mm(HEIGHT / scale) };
-  const picture = layPicture(plan.cloth.chosen, speaker, 'large', room, {
-    cloth: scene.wrong,
-    swung: plan.skirt.marking === 'swung',
-  });
+  const picture = layPicture(plan.cloth.chosen, speaker, 'large', room, { cloth: scene.wrong });
   const widths = plan.skirt.marking === 'straight widths' && !isCharted(plan);
   const title = widths ? papers.markWidthsTitle : papers.clothPanels;
   const words = widths

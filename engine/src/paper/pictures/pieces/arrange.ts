@@ -79,9 +79,11 @@ function sized(piece: ChartPiece, scale: number, most: number, size: number): Si
   const tallOf = (text: string, em: number): number =>
     note({ x: 0, y: 0 }, text, { room: width, size: em as Mm }).length * em * 1.15;
   const title = tallOf(piece.title, size * 1.05);
-  const above = piece.above.length > 0 ? size * 1.25 + 1.6 : 1.2;
-  const below = piece.below.length > 0 ? size * 1.25 + 2 : 1.6;
   const tall = box.height * scale;
+  // The length that stands upright beside a low piece reaches beyond it above and below.
+  const over = Math.max(0, (LETTER * size * piece.down.length - tall) / 2 + 0.6);
+  const above = Math.max(over, piece.above.length > 0 ? size * 1.25 + 1.6 : 1.2);
+  const below = Math.max(over, piece.below.length > 0 ? size * 1.25 + 2 : 1.6);
   const notes = piece.notes.map((text) => tallOf(text, size * 0.94));
   const height = title + above + tall + below + notes.reduce((sum, each) => sum + each, 0);
   return { piece, box, left, width, title, above, tall, below, notes, height };
