@@ -1,4 +1,5 @@
-import { point } from '../../../../geometry/index.ts';
+import { boundsOf, point } from '../../../../geometry/index.ts';
+import type { PanelShape } from '../../../../skirt/index.ts';
 import { mm } from '../../../../units/index.ts';
 import { inks, rectangle, stroke, type Mark } from '../../../drawing/index.ts';
 import { thinLine } from '../../cloth.ts';
@@ -19,7 +20,7 @@ export const trim: Draw = (scene) => {
   const room = { ...whole.box };
   const { fitted, marks: panel } = openPanel(scene, 'right', {
     ...room,
-    height: room.height - (shape.cut === shape.trimmed ? 0 : marginOf(scene) * whole.scale),
+    height: room.height - (shape.cut === shape.trimmed ? 0 : marginOf(shape) * whole.scale),
   });
   const length = spoken(scene, 'length');
   const trimOff = spoken(scene, 'trimOff');
@@ -74,12 +75,5 @@ const offcut = (edge: number, strip: number): Mark[] => [
   stroke(lineTo([48, edge], [58, edge]), { dash: 'chalk', width: mm(0.4) }),
 ];
 
-const marginOf = (scene: Parameters<Draw>[0]): number => {
-  const { skirt } = scene.plan;
-  return (
-    skirt.marks.cutLength.value -
-    skirt.finishedLength.value -
-    skirt.hemAllowance.value -
-    skirt.waist.topAllowance.value
-  );
-};
+/** Cloth that is cut off below the raw hem. */
+const marginOf = ({ cut, trimmed }: PanelShape): number => boundsOf(cut).bottom - boundsOf(trimmed).bottom;
