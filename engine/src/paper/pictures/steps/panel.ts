@@ -24,14 +24,22 @@ export function openPanel(scene: Scene, face: Face, room: Box, shape = shapeOf(s
   return { fitted, marks: [...cloth(face, fitted.path(shape.trimmed)), ...folds] };
 }
 
+interface FlatRows {
+  readonly rows: readonly Row[];
+  readonly shape: PanelShape;
+  /** Panels in that round. */
+  readonly count: number;
+}
+
 /** Rows that are chalked on flat panels, of the lowest round that has any, and a panel of that round. */
-export function flatRows({ plan }: Scene): { readonly rows: readonly Row[]; readonly shape: PanelShape } {
+export function flatRows({ plan }: Scene): FlatRows {
   const flat = plan.ribbons.rows.filter(({ onSeam }) => onSeam === null);
   const [lowest] = flat;
   return {
     // Each row's chalk line is that on the first panel that carries it.
     rows: flat.filter((row) => row.round === lowest?.round),
     shape: (lowest?.lines[0]?.panel ?? plan.skirt.panels[0]).shape,
+    count: (plan.skirt.rounds[(lowest?.round ?? 1) - 1] ?? plan.skirt.rounds[0]).panels.length,
   };
 }
 

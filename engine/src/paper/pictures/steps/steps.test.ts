@@ -284,6 +284,6 @@ test('any plan at all: finite numbers, words and lines within the drawing', () =
         ).toEqual([]);
       }
     }),
-    { numRuns: 25, seed: 1 },
+    { numRuns: 25 },
   );
 }, 60_000);

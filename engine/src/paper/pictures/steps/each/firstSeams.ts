@@ -13,7 +13,7 @@ import { area, stroke, type Mark } from '../../../drawing/index.ts';
 import { ribbonArea } from '../../cloth.ts';
 import { fitInto } from '../fitted.ts';
 import { lineTo, stitches } from '../lines.ts';
-import { shapeOf } from '../panel.ts';
+import { flatRows } from '../panel.ts';
 import { spoken, type Draw, type Scene } from '../picture.ts';
 import { turn } from '../signs.ts';
 import { cloth, edgeOn, frayed } from '../surface.ts';
@@ -79,8 +79,8 @@ interface Joined {
 
 /** Finished panels side by side, each turned about the point where its sides meet, so that they join at their seams. */
 function joined(scene: Scene): Joined[] {
-  const shape = shapeOf(scene);
-  const count = Math.min(MOST, scene.plan.skirt.panels.length);
+  const { rows, shape, count: all } = flatRows(scene);
+  const count = Math.min(MOST, all);
   const outline = shape.edges.flatMap(({ finished }) => finished);
   const right = shape.edges.find(({ name }) => name === 'right')?.finished ?? [
     line(point(0, 0), point(0, 1)),
@@ -89,7 +89,7 @@ function joined(scene: Scene): Joined[] {
   const top = first ? startOf(first) : point(0, 0);
   const bottom = first ? endOf(first) : point(0, 1);
   const run = bottom.x - top.x;
-  const lowest = scene.plan.ribbons.rows[0];
+  const [lowest] = rows;
   const row = lowest ? ribbonArea(lowest) : [];
   return Array.from({ length: count }, (_, i) => {
     const turns = i - (count - 1) / 2;
