@@ -54,12 +54,13 @@ const A_LITTLE = 0.5;
 
 /**
  * The rise that panels are cut with so that they are alike and each is its own mirror image, whatever their own: they can
- * be cut at one go, and each is trimmed to its own top afterwards. The same at every place where `straight`.
+ * be cut at one go, and each is trimmed to its own top afterwards. The plain top line, which all is marked from, lies on the
+ * cloth. The same at every place where `straight`.
  */
 export function cutTogether(rises: readonly Rise[], straight = false): Rise {
   if (rises.every(isLevel)) return LEVEL;
   const highest = (place: number): number =>
-    A_LITTLE + Math.max(...rises.flatMap((rise) => [riseAt(rise, place), riseAt(rise, -place)]));
+    A_LITTLE + Math.max(0, ...rises.flatMap((rise) => [riseAt(rise, place), riseAt(rise, -place)]));
   const top = straight ? mm(Math.max(...PLACES.map(highest))) : null;
   const along = (place: number): number => top ?? highest(place);
   return { left: mm(along(-1)), centre: mm(along(0)), right: mm(along(1)), along };

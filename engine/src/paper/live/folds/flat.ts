@@ -70,11 +70,7 @@ export function flatMarks({ speaker, right, wrong, chalk, plan }: Scene, flat: F
       speaker.value(plan.cloth.chosen.tableCloth),
       -8,
     ),
-    ...note(point(x - 6, y + height / 2), speaker.length(flat.across), {
-      size: SIZE,
-      align: 'end',
-      room: x - 7,
-    }),
+    ...beside(point(x - 6, y + height / 2), speaker.length(flat.across), x - 7),
     arrow(point(x - 3.4, y), point(x - 3.4, y + height), {
       tail: 'arrow',
       size: mm(1.9),
@@ -82,6 +78,17 @@ export function flatMarks({ speaker, right, wrong, chalk, plan }: Scene, flat: F
     }),
   ];
 }
+
+/** Mean width of a letter or a figure, for each unit of size. */
+const LETTER = 0.58;
+
+/** A length to the left of the cloth: smaller where there is little room for it, for a length is never broken. */
+const beside = (at: Point, text: string, room: number): Mark[] =>
+  note(at, text, {
+    size: mm(Math.min(SIZE, room / (LETTER * Math.max(1, text.length)))),
+    align: 'end',
+    room,
+  });
 
 /** Along the bolt; its name above it where there is room on the cloth. */
 function grain(at: Point, long: number, name: string, chalk: Ink, room: number): Mark[] {
@@ -124,10 +131,10 @@ export function foldMarks(scene: Scene, flat: Flat, carried: Carried, folded: 1 
     straight(crease[0], crease[1], { width: mm(1) }),
     ...over(before, carried),
     ...sizeOf(scene, still, along, carried === 'lower' ? ghost.y + ghost.height : foot),
-    ...note(
+    ...beside(
       point(still.x - 3, still.y + still.height / 2),
       carried === 'left' || x < 14 ? '' : speaker.length(across),
-      { size: SIZE, align: 'end', room: still.x - 4 },
+      still.x - 4,
     ),
   ];
 }

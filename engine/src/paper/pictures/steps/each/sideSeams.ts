@@ -3,7 +3,7 @@ import { mm } from '../../../../units/index.ts';
 import { group, inks, rectangle, stroke, type Mark } from '../../../drawing/index.ts';
 import { thinLine } from '../../cloth.ts';
 import { curve, lineTo, stitches } from '../lines.ts';
-import { openPanel, rowDots, shapeOf } from '../panel.ts';
+import { flatRows, openPanel, rowDots, shapeOf } from '../panel.ts';
 import { spoken, within, type Draw, type Scene } from '../picture.ts';
 import { band, ribbon, rowsMeet } from '../ribbons.ts';
 import { movement } from '../signs.ts';
@@ -14,7 +14,8 @@ import { measured } from '../wording.ts';
 /** Right sides together: rows matched and pinned at the sides first, then sewn from hem to top. */
 export const sideSeams: Draw = (scene) => {
   const shape = shapeOf(scene);
-  const { fitted, marks: panel } = openPanel(scene, 'wrong', { left: 5, top: 5, width: 40, height: 52 });
+  const { rows, shape: carrying } = flatRows(scene);
+  const { fitted, marks: panel } = openPanel(scene, 'wrong', { left: 6, top: 5, width: 39, height: 52 });
   const one = scene.plan.sewing.steps.some(({ id }) => id === 'firstSeams');
   const names = one ? (['right'] as const) : (['left', 'right'] as const);
   const sides = names.flatMap((name) => shape.edges.filter((edge) => edge.name === name));
@@ -35,7 +36,8 @@ export const sideSeams: Draw = (scene) => {
       ),
     ];
   });
-  const pins = scene.plan.ribbons.rows.flatMap(({ lower }) =>
+  // Only the ends of rows that this panel carries meet at its sides.
+  const pins = (carrying === shape ? rows : []).flatMap(({ lower }) =>
     rowDots(lower)
       .slice(0, 2)
       .map((end) => fitted.at(end))
