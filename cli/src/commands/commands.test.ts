@@ -32,7 +32,9 @@ describe('plan', () => {
     expect(code).toBe(0);
     expect(err).toBe('');
     expect(plain(out)).toContain('30 in waist × 1½ ÷ 4 layers = 11¼ in');
-    expect(plain(out)).toContain('32 in finished length + 1¼ in casing + ¾ in hem + 1 in to straighten = 35 in');
+    expect(plain(out)).toContain(
+      '32 in finished length + 1¼ in casing + ¾ in hem + 1 in to straighten = 35 in',
+    );
   });
 
   test('--json prints nothing but JSON, each length in millimetres and as it is shown', async () => {

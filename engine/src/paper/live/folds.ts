@@ -68,9 +68,11 @@ const SMALLER = 0.75;
 function laid(scene: Scene): FoldStage {
   const { plan, speaker } = scene;
   const { papers } = speaker.words;
-  const scale = plan.cloth.chosen.more.length > 0 ? SMALLER : LARGER;
-  const room = { width: mm(WIDTH / scale), height: mm(HEIGHT / scale) };
+  const wished = plan.cloth.chosen.more.length > 0 ? SMALLER : LARGER;
+  const room = { width: mm(WIDTH / wished), height: mm(HEIGHT / wished) };
   const picture = layPicture(plan.cloth.chosen, speaker, 'large', room, { cloth: scene.wrong });
+  // Several tables side by side take the width that their words need, whatever the room.
+  const scale = Math.min(wished, WIDTH / picture.width, HEIGHT / picture.height);
   const widths = plan.skirt.marking === 'straight widths' && !isCharted(plan);
   const title = widths ? papers.markWidthsTitle : papers.clothPanels;
   const words = widths

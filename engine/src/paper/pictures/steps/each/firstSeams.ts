@@ -25,7 +25,8 @@ const ALLOWANCE = 9;
 /** Every seam but one is sewn and pressed open (1), so that a row lies flat all along (2) before the last (3). */
 export const firstSeams: Draw = (scene) => {
   const panels = joined(scene);
-  const all = panels.flatMap(({ outline }) => outline);
+  // A row reaches the raw sides, beyond the finished ones.
+  const all = panels.flatMap(({ outline, row }) => [...outline, ...row]);
   const fitted = fitInto(all, { left: 8, top: 9, width: 70, height: 30 }, 'top');
   const { left, top, width, height } = fitted.box;
   const bottom = top + height;
