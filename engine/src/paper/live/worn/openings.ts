@@ -93,6 +93,9 @@ function slits({ plan, surface, side, ink }: Seen): Mark[] {
   });
 }
 
+/** As many tucks as are drawn as finely as all else. */
+const FINE_TUCKS = 6;
+
 /** A tuck's stitching, and its fold that lies over what is below. */
 function tucks({ plan, surface, look, ink }: Seen): Mark[] {
   const { skirt } = plan;
@@ -106,17 +109,20 @@ function tucks({ plan, surface, look, ink }: Seen): Mark[] {
   );
   if (lines.length === 0) return [];
   const folds = lines.map((down) => down + deep);
+  // Many tucks lie close together: a coarser line each, so that the drawing stays light enough to drag.
+  const finely = Math.max(0.4, Math.min(1, FINE_TUCKS / lines.length));
+  const along = (down: number) => level(surface, down, -1, 1, finely);
   const shaded = folds.map((down) =>
-    polyline([...level(surface, down), ...level(surface, down + 0.008).toReversed()], { closed: true }),
+    polyline([...along(down), ...along(down + 0.008).toReversed()], { closed: true }),
   );
   return [
     area(shaded, { stroke: null, fill: '#000000', opacity: 0.22 }),
     edgeLine(
-      folds.map((down) => polyline(level(surface, down))),
+      folds.map((down) => polyline(along(down))),
       ink,
     ),
     stitching(
-      lines.map((down) => polyline(level(surface, down))),
+      lines.map((down) => polyline(along(down))),
       ink,
     ),
   ];
