@@ -8,13 +8,15 @@ const mayUse = {
   body: ['figure', 'fields'],
   skirt: ['body', 'geometry'],
   ribbon: ['skirt'],
-  cloth: ['skirt', 'ribbon'],
+  packing: ['geometry'],
+  cloth: ['skirt', 'ribbon', 'packing'],
   seams: ['skirt', 'ribbon'],
   supplies: ['ribbon', 'cloth', 'seams'],
   sewing: ['seams', 'supplies'],
   request: ['body', 'skirt', 'ribbon', 'cloth', 'supplies', 'sewing'],
   plan: ['request'],
-  words: ['plan'],
+  workshop: ['plan'],
+  words: ['workshop'],
   paper: ['words'],
 };
 

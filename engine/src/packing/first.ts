@@ -1,0 +1,141 @@
+import type { Placement } from './job.ts';
+import { lossAt, put, type Layout } from './layout.ts';
+import { placeX, placeY } from './seek.ts';
+import type { Random } from './random.ts';
+
+/** Places tried for each piece of the first answer. */
+const TRIES = 60;
+
+/**
+ * A first answer: largest pieces first, each at the leftmost of some random places that is free, slid further left and
+ * down as far as it goes; at the end of what lies where no place is free. Whether every piece found a place (a
+ * lattice and keep-outs can leave none).
+ */
+export function layFirst(layout: Layout, random: Random): boolean {
+  const { problem } = layout;
+  const order = Array.from({ length: problem.movable }, (_, i) => i).toSorted(
+    (a, b) => sizeOf(layout, b) - sizeOf(layout, a) || a - b,
+  );
+  let end = problem.fixedEnd;
+  for (const piece of order) {
+    const place = freePlace(layout, random, piece, end) ?? placeAtEnd(layout, piece, end);
+    if (!place) return false;
+    put(layout, piece, place.shape, place.x, place.y);
+    end = Math.max(end, place.x + problem.right[place.shape]!);
+  }
+  layout.end = end;
+  return true;
+}
+
+const sizeOf = ({ problem }: Layout, piece: number): number => {
+  const shape = problem.shapes[problem.stances[problem.pieces[piece]!]![0]!];
+  if (!shape) return 0;
+  const { box } = shape;
+  return shape.hullArea * Math.max(box.right - box.left, box.high - box.low);
+};
+
+interface Spot {
+  readonly shape: number;
+  readonly x: number;
+  readonly y: number;
+  readonly end: number;
+}
+
+function freePlace(layout: Layout, random: Random, piece: number, end: number): Spot | null {
+  const { problem } = layout;
+  const stances = problem.stances[problem.pieces[piece]!]!;
+  let best: Spot | null = null;
+  for (let i = 0; i < TRIES; i++) {
+    const shape = stances[random.below(stances.length)]!;
+    const from = problem.fromX[shape]!;
+    const right = problem.right[shape]!;
+    const reach = (best ? best.end - right : end - right + (right + from)) - from;
+    if (reach < 0) continue;
+    const low = problem.least[shape]!;
+    const x = placeX(layout, shape, from + random.next() * reach);
+    const y = placeY(layout, shape, low + random.next() * (problem.most[shape]! - low));
+    if (x !== x || y !== y || lossAt(layout, piece, shape, x, y, Number.MIN_VALUE) > 0) continue;
+    const spot = slid(layout, piece, { shape, x, y, end: x + right });
+    if (!best || spot.end < best.end || (spot.end === best.end && spot.y < best.y)) best = spot;
+  }
+  return best;
+}
+
+/** As far left, then as far down, as a piece goes without touching another, in halved steps. */
+function slid(layout: Layout, piece: number, spot: Spot): Spot {
+  const { shape } = spot;
+  let { x, y } = spot;
+  for (let step = layout.problem.small[shape]!; step >= 1; step /= 2) {
+    for (const [dx, dy] of [
+      [-step, 0],
+      [0, -step],
+    ] as const) {
+      const nextX = placeX(layout, shape, x + dx);
+      const nextY = placeY(layout, shape, y + dy);
+      if (nextX !== nextX || nextY !== nextY || nextX > x || nextY > y || (nextX === x && nextY === y))
+        continue;
+      if (lossAt(layout, piece, shape, nextX, nextY, Number.MIN_VALUE) > 0) continue;
+      x = nextX;
+      y = nextY;
+    }
+  }
+  return { shape, x, y, end: x + layout.problem.right[shape]! };
+}
+
+/** Beyond all that lies, at the first place that no keep-out covers. */
+function placeAtEnd(layout: Layout, piece: number, end: number): Spot | null {
+  const { problem } = layout;
+  const stances = problem.stances[problem.pieces[piece]!]!;
+  let best: Spot | null = null;
+  for (const shape of stances) {
+    const body = problem.shapes[shape]!.body;
+    const wide = Math.max(1, body.right - body.left);
+    for (let i = 0, x = end - body.left; i < 400; i++, x += wide / 4) {
+      let found = false;
+      for (const share of [0, 0.25, 0.5, 0.75, 1]) {
+        const low = problem.least[shape]!;
+        const atX = placeX(layout, shape, x);
+        const atY = placeY(layout, shape, low + share * (problem.most[shape]! - low));
+        if (atX !== atX || atY !== atY || lossAt(layout, piece, shape, atX, atY, Number.MIN_VALUE) > 0)
+          continue;
+        const spot = { shape, x: atX, y: atY, end: atX + problem.right[shape]! };
+        if (!best || spot.end < best.end) best = spot;
+        found = true;
+        break;
+      }
+      if (found) break;
+    }
+  }
+  return best;
+}
+
+/** Lays pieces as they were given. Whether each was found a piece of its own. */
+export function layGiven(layout: Layout, given: readonly Placement[]): boolean {
+  const { problem } = layout;
+  const waiting = new Map<number, number[]>();
+  for (let piece = 0; piece < problem.movable; piece++) {
+    const item = problem.pieces[piece]!;
+    waiting.set(item, [...(waiting.get(item) ?? []), piece]);
+  }
+  const lying = new Set((problem.job.fixed ?? []).map(keyOf));
+  let end = problem.fixedEnd;
+  for (const placement of given) {
+    if (lying.delete(keyOf(placement))) continue;
+    const piece = waiting.get(placement.item)?.shift();
+    const shape = problem.stances[placement.item]?.find((at) => {
+      const stood = problem.shapes[at];
+      return stood?.rotation === placement.rotation && stood.mirrored === placement.mirrored;
+    });
+    if (piece === undefined || shape === undefined) return false;
+    const x = Math.round(placement.x * problem.scale);
+    const y = Math.round(placement.y * problem.scale);
+    put(layout, piece, shape, x, y);
+    end = Math.max(end, x + problem.right[shape]!);
+    if (placeX(layout, shape, x) !== x || placeY(layout, shape, y) !== y) return false;
+  }
+  layout.end = end;
+  return [...waiting.values()].every((pieces) => pieces.length === 0);
+}
+
+const keyOf = ({ item, rotation, mirrored, x, y }: Placement): string =>
+  [item, rotation, mirrored, x, y].join(' ');

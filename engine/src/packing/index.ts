@@ -1,0 +1,13 @@
+export type {
+  Corner,
+  Effort,
+  Lattice,
+  Outline,
+  Packing,
+  PackingItem,
+  PackingJob,
+  PackingResult,
+  Placement,
+  Refusal,
+} from './job.ts';
+export { pack } from './pack.ts';

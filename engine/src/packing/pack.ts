@@ -1,0 +1,97 @@
+import { check } from './check.ts';
+import { layFirst, layGiven } from './first.ts';
+import {
+  emptyLayout,
+  lengthOf,
+  measureAll,
+  put,
+  snapshot,
+  totalDepth,
+  type Layout,
+  type Snapshot,
+} from './layout.ts';
+import { lowerBound } from './bound.ts';
+import { overlapsOf } from './overlaps.ts';
+import { placementOf, problemOf, type Problem } from './problem.ts';
+import { randomFrom } from './random.ts';
+import { seekerOf } from './seek.ts';
+import { compress, explore } from './tighten.ts';
+import type { Effort, Packing, PackingJob, PackingResult } from './job.ts';
+
+/** Share of the time in which new layouts are sought; in the rest the best is only pressed together. */
+const EXPLORING = 0.8;
+
+/**
+ * Packs a strip: a first answer at once, then better ones until the effort is spent or nothing more can be saved. Never
+ * throws: what can't be packed at all is refused with the reason. The same job, seed and evaluations give the same
+ * answer on every machine.
+ */
+export function pack(job: PackingJob, effort: Effort): PackingResult {
+  const refusals = check(job);
+  if (refusals.length > 0) return { ok: false, refusals };
+  const problem = problemOf(job);
+  const bound = lowerBound(problem);
+  const overlaps = overlapsOf(problem.shapes);
+  const random = randomFrom(effort.seed);
+  const layout = emptyLayout(problem, overlaps, farthestOf(problem));
+  for (const [i, { shape, x, y }] of problem.fixed.entries()) put(layout, problem.movable + i, shape, x, y);
+  const isGiven = job.start !== undefined && layGiven(layout, job.start) && isParted(layout);
+  if (!isGiven && !layFirst(layout, random)) return { ok: false, refusals: [{ code: 'keepOut' }] };
+  measureAll(layout);
+  layout.end = lengthOf(layout);
+  let known = snapshot(layout);
+  const enough = (end: number): boolean =>
+    end <= bound || sold(job, end / problem.scale) <= sold(job, bound / problem.scale);
+  const answer = (found: Snapshot): Packing => ({
+    placements: placementsOf(problem, found),
+    length: found.end / problem.scale,
+    lowerBound: bound / problem.scale,
+    evaluations: layout.tried,
+    proven: enough(found.end),
+  });
+  effort.better?.(answer(known));
+  const most = effort.evaluations ?? Infinity;
+  const share = (): number => Math.max(layout.tried / most, effort.spent?.() ?? 0);
+  const progress = {
+    share,
+    enough,
+    better: (found: Snapshot) => effort.better?.(answer(found)),
+  };
+  if (problem.movable > 0 && (effort.evaluations !== undefined || effort.spent)) {
+    const seeker = seekerOf(layout, random);
+    known = explore(seeker, known, EXPLORING, progress);
+    known = compress(seeker, known, progress);
+  }
+  return { ok: true, packing: answer(known) };
+}
+
+function isParted(layout: Layout): boolean {
+  measureAll(layout);
+  return totalDepth(layout) === 0;
+}
+
+/** No first answer is longer: every piece behind the one before it and every keep-out, with room to find its lattice. */
+function farthestOf({ movable, pieces, stances, shapes, fixed, fixedEnd, job, scale }: Problem): number {
+  const longest = pieces.slice(0, movable).reduce((sum, item) => {
+    const widths = (stances[item] ?? []).map((at) => {
+      const body = shapes[at]?.body;
+      return body ? body.right - body.left : 0;
+    });
+    const step = job.items[item]?.lattice?.x?.step ?? 0;
+    return sum + 1.5 * Math.max(0, ...widths) + 2 * step * scale;
+  }, 0);
+  const blocked = Math.max(fixedEnd, ...fixed.map(({ shape, x }) => x + (shapes[shape]?.body.right ?? 0)));
+  return Math.ceil(longest + blocked) + 2;
+}
+
+/** What a length costs, as lengths are sold. */
+function sold({ sold: shop }: PackingJob, length: number): number {
+  if (!shop || shop.step <= 0) return length;
+  return Math.max(shop.least, Math.ceil(length / shop.step - 1e-9) * shop.step);
+}
+
+function placementsOf(problem: Problem, { shape, x, y }: Snapshot): Packing['placements'] {
+  return Array.from({ length: problem.pieces.length })
+    .map((_, piece) => placementOf(problem, shape[piece]!, x[piece]!, y[piece]!))
+    .filter(({ item }) => item >= 0);
+}

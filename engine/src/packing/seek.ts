@@ -1,0 +1,218 @@
+import { lossAt, type Layout } from './layout.ts';
+import { edgesOf } from './overlaps.ts';
+import { snapped } from './problem.ts';
+import type { Random } from './random.ts';
+
+/** How many places are tried for one piece before the best are looked at closely. */
+const OVER_ALL = 50;
+const NEAR = 25;
+const TOUCHING = 15;
+/** How many of them are looked at closely, and how far apart they must be, as a share of the piece's smaller side. */
+const BEST = 3;
+const APART = 0.05;
+
+/** Places found for one piece, best first. */
+interface Finds {
+  readonly shape: Int32Array;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly loss: Float64Array;
+  count: number;
+}
+
+/** Room to work in, made once for a search. */
+export interface Seeker {
+  readonly layout: Layout;
+  readonly random: Random;
+  readonly finds: Finds;
+}
+
+export const seekerOf = (layout: Layout, random: Random): Seeker => ({
+  layout,
+  random,
+  finds: {
+    shape: new Int32Array(BEST + 1),
+    x: new Float64Array(BEST + 1),
+    y: new Float64Array(BEST + 1),
+    loss: new Float64Array(BEST + 1),
+    count: 0,
+  },
+});
+
+/** The place where a piece overlaps least, weighted: at least as good as where it lies. */
+export interface Place {
+  readonly shape: number;
+  readonly x: number;
+  readonly y: number;
+  readonly loss: number;
+}
+
+export function bestPlace(seeker: Seeker, piece: number): Place {
+  const { layout, random, finds } = seeker;
+  const { problem } = layout;
+  const item = problem.pieces[piece]!;
+  const stances = problem.stances[item]!;
+  finds.count = 0;
+  layout.tried++;
+  const hereShape = layout.shape[piece]!;
+  const hereX = layout.x[piece]!;
+  const hereY = layout.y[piece]!;
+  tryPlace(seeker, piece, hereShape, hereX, hereY);
+  const stance = (): number => (stances.length === 1 ? stances[0]! : stances[random.below(stances.length)]!);
+  for (let i = 0; i < NEAR; i++) {
+    const shape = stance();
+    const reach = problem.small[shape]!;
+    tryPlace(
+      seeker,
+      piece,
+      shape,
+      hereX + (2 * random.next() - 1) * reach,
+      hereY + (2 * random.next() - 1) * reach,
+    );
+  }
+  for (let i = 0; i < OVER_ALL; i++) {
+    const shape = stance();
+    const from = problem.fromX[shape]!;
+    const span = layout.end - problem.right[shape]! - from;
+    const low = problem.least[shape]!;
+    tryPlace(
+      seeker,
+      piece,
+      shape,
+      from + random.next() * span,
+      low + random.next() * (problem.most[shape]! - low),
+    );
+  }
+  for (let i = 0; i < TOUCHING; i++) touch(seeker, piece, stance());
+  let best: Place = { shape: hereShape, x: hereX, y: hereY, loss: Infinity };
+  for (let i = 0; i < finds.count; i++) {
+    const found = descended(
+      seeker,
+      piece,
+      { shape: finds.shape[i]!, x: finds.x[i]!, y: finds.y[i]!, loss: finds.loss[i]! },
+      0.25,
+      0.02,
+    );
+    if (found.loss < best.loss) best = found;
+    if (best.loss === 0) break;
+  }
+  return best.loss === 0 ? best : descended(seeker, piece, best, 0.01, 0.00005);
+}
+
+/** A corner of a neighbour's no-fit polygon: there the piece touches it, edge in notch or corner to corner. */
+function touch(seeker: Seeker, piece: number, shape: number): void {
+  const { layout, random } = seeker;
+  const count = layout.shape.length;
+  if (count < 2) return;
+  const other = random.below(count);
+  if (other === piece) return;
+  const { corners, count: many } = edgesOf(layout.overlaps, layout.shape[other]!, shape);
+  if (many === 0) return;
+  const at = 2 * random.below(many);
+  const x = layout.x[other]! + corners[at]!;
+  const y = layout.y[other]! + corners[at + 1]!;
+  // Only corners within the strip touch; one that must be moved inside does not.
+  const { problem } = layout;
+  if (x < problem.fromX[shape]! || x > layout.end - problem.right[shape]!) return;
+  if (y < problem.least[shape]! || y > problem.most[shape]!) return;
+  tryPlace(seeker, piece, shape, x, y);
+}
+
+/** The place nearest to a wish where the origin may stand; NaN where there is none. */
+export function placeX({ problem, end }: Layout, shape: number, x: number): number {
+  const least = problem.fromX[shape]!;
+  const most = problem.atStart[shape] === 1 ? least : end - problem.right[shape]!;
+  const lattice = problem.latticeX[shape];
+  const whole = Math.round(x);
+  if (lattice) return snapped(whole, lattice, least, most) ?? NaN;
+  return most < least ? NaN : whole < least ? least : whole > most ? most : whole;
+}
+
+export function placeY({ problem }: Layout, shape: number, y: number): number {
+  const least = problem.least[shape]!;
+  const most = problem.most[shape]!;
+  const lattice = problem.latticeY[shape];
+  const whole = Math.round(y);
+  if (lattice) return snapped(whole, lattice, least, most) ?? NaN;
+  return whole < least ? least : whole > most ? most : whole;
+}
+
+/** Looks at a place, and keeps it if it is among the best that lie apart. */
+function tryPlace(seeker: Seeker, piece: number, shape: number, wishX: number, wishY: number): void {
+  const { layout, finds } = seeker;
+  const x = placeX(layout, shape, wishX);
+  const y = placeY(layout, shape, wishY);
+  if (x !== x || y !== y) return;
+  const bound = finds.count < BEST ? Infinity : finds.loss[BEST - 1]!;
+  if (bound === 0) return;
+  const loss = lossAt(layout, piece, shape, x, y, bound);
+  if (loss >= bound) return;
+  const apart = layout.problem.small[shape]! * APART;
+  for (let i = 0; i < finds.count; i++)
+    if (finds.shape[i] === shape && Math.abs(finds.x[i]! - x) < apart && Math.abs(finds.y[i]! - y) < apart) {
+      if (loss >= finds.loss[i]!) return;
+      remove(finds, i);
+      break;
+    }
+  let at = Math.min(finds.count, BEST - 1);
+  while (at > 0 && finds.loss[at - 1]! > loss) {
+    finds.shape[at] = finds.shape[at - 1]!;
+    finds.x[at] = finds.x[at - 1]!;
+    finds.y[at] = finds.y[at - 1]!;
+    finds.loss[at] = finds.loss[at - 1]!;
+    at--;
+  }
+  finds.shape[at] = shape;
+  finds.x[at] = x;
+  finds.y[at] = y;
+  finds.loss[at] = loss;
+  finds.count = Math.min(BEST, finds.count + 1);
+}
+
+function remove(finds: Finds, at: number): void {
+  for (let i = at; i + 1 < finds.count; i++) {
+    finds.shape[i] = finds.shape[i + 1]!;
+    finds.x[i] = finds.x[i + 1]!;
+    finds.y[i] = finds.y[i + 1]!;
+    finds.loss[i] = finds.loss[i + 1]!;
+  }
+  finds.count--;
+}
+
+/** Steps along one axis or diagonal at a time while they gain; shorter ones where they don't. */
+function descended(seeker: Seeker, piece: number, from: Place, first: number, last: number): Place {
+  const { layout, random } = seeker;
+  const { shape } = from;
+  const small = layout.problem.small[shape]!;
+  const least = Math.max(1, small * last);
+  let { x, y, loss } = from;
+  let stepX = Math.max(1, small * first);
+  let stepY = stepX;
+  let axis = random.below(4);
+  while (loss > 0 && (stepX >= least || stepY >= least)) {
+    const dx = axis === 1 ? 0 : stepX;
+    const dy = axis === 0 ? 0 : axis === 3 ? -stepY : stepY;
+    let gained = false;
+    for (let way = 1; way >= -1 && !gained; way -= 2) {
+      const nextX = placeX(layout, shape, x + way * dx);
+      const nextY = placeY(layout, shape, y + way * dy);
+      if (nextX !== nextX || nextY !== nextY || (nextX === x && nextY === y)) continue;
+      const next = lossAt(layout, piece, shape, nextX, nextY, loss);
+      if (next < loss) {
+        x = nextX;
+        y = nextY;
+        loss = next;
+        gained = true;
+      }
+    }
+    const by = gained ? 1.1 : 0.5;
+    if (axis === 0) stepX *= by;
+    else if (axis === 1) stepY *= by;
+    else {
+      stepX *= Math.sqrt(by);
+      stepY *= Math.sqrt(by);
+    }
+    if (!gained) axis = random.below(4);
+  }
+  return { shape, x, y, loss };
+}
