@@ -19,9 +19,11 @@ import type {
 } from '../skirt/index.ts';
 import type { Advice, Item, SuppliesFigureCode, SuppliesNoticeCode } from '../supplies/index.ts';
 import type { NumberWords } from '../units/index.ts';
+import type { WorkshopFigureCode, WorkshopNoticeCode } from '../workshop/index.ts';
 import type { CommandWords } from './command.ts';
 import type { PaperWords } from './papers.ts';
 import type { TableWords } from './table.ts';
+import type { WorkshopWords } from './workshop.ts';
 
 export type FigureCode =
   | BodyFigureCode
@@ -31,10 +33,16 @@ export type FigureCode =
   | SeamFigureCode
   | SuppliesFigureCode
   | SewingFigureCode
-  | FromClothFigureCode;
+  | FromClothFigureCode
+  | WorkshopFigureCode;
 
 export type NoticeCode =
-  BodyNoticeCode | SkirtNoticeCode | RibbonNoticeCode | ClothNoticeCode | SuppliesNoticeCode;
+  | BodyNoticeCode
+  | SkirtNoticeCode
+  | RibbonNoticeCode
+  | ClothNoticeCode
+  | SuppliesNoticeCode
+  | WorkshopNoticeCode;
 
 /**
  * What a figure is called, and how it is got. In a working `{input}` is that input printed, `{input_name}` what
@@ -47,8 +55,6 @@ export type FigureWords = string | readonly [name: string, working: string];
  * plurals as `{n, plural, one {# row} other {# rows}}`; an apostrophe is written ’.
  */
 export interface Catalogue {
-  /** The language's own name for itself. */
-  readonly language: string;
   readonly numbers: NumberWords;
   readonly figures: Readonly<Record<FigureCode, FigureWords>>;
   readonly notices: Readonly<Record<NoticeCode, string>>;
@@ -83,6 +89,7 @@ export interface Catalogue {
   readonly wishHints: { readonly [Room in WishRoom]?: Readonly<Partial<Record<WishKeys[Room], string>>> };
   readonly choices: Readonly<Record<ChoiceValue, string>>;
   readonly papers: PaperWords;
+  readonly workshop: WorkshopWords;
   readonly command: CommandWords;
   readonly table: TableWords;
 }

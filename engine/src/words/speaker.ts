@@ -14,13 +14,9 @@ import {
   type ShowLength,
 } from '../units/index.ts';
 import type { Catalogue, FigureCode, FigureWords, NoticeCode } from './catalogue.ts';
-import { en } from './en.ts';
-import { fr } from './fr.ts';
+import { catalogueOf } from './languages.ts';
 import { fill } from './message.ts';
 import { addable, showExact, showMinutes, showValue } from './show.ts';
-
-/** Every language there is. A new one is its catalogue file and a line here and in the request's `languages`. */
-export const catalogues: Readonly<Record<Language, Catalogue>> = { en, fr };
 
 type Values = Readonly<Record<string, NoticeParam>>;
 
@@ -58,8 +54,12 @@ export interface SpeakerOptions {
   readonly mark: Mm;
 }
 
+/** A speaker in a language, once its words are there. */
+export const speakerFor = async (options: SpeakerOptions): Promise<Speaker> =>
+  speakerOver(await catalogueOf(options.language), options);
+
 /** The speaker that a request asks for. */
-export const speakerOf = (request: Pick<SkirtRequest, 'language' | 'measure' | 'mark'>): Speaker =>
+export const speakerOf = (request: Pick<SkirtRequest, 'language' | 'measure' | 'mark'>): Promise<Speaker> =>
   speakerFor(request);
 
 /** Names of pieces, which as terms bear their kind: messages choose by bare words like ‘front’. */
@@ -69,8 +69,8 @@ const termsOf = (kind: string, names: Readonly<Record<string, string>>): Record<
 /** A day of the calendar as the engine writes it. */
 const isDate = (text: string): boolean => /^\d{4}-\d\d-\d\d$/.test(text);
 
-export function speakerFor({ language, measure, mark }: SpeakerOptions): Speaker {
-  const words = catalogues[language];
+/** The speaker over words that are at hand, which are those of its language. */
+export function speakerOver(words: Catalogue, { language, measure, mark }: SpeakerOptions): Speaker {
   const { locale } = words.numbers;
   const how: ShowLength = { system: measure, mark, words: words.numbers };
   const terms: Readonly<Record<string, string>> = {

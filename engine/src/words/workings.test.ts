@@ -6,7 +6,7 @@ import { inches } from '../units/index.ts';
 import { workOut } from '../testing/arithmetic.ts';
 import { anyRequest, planOf, requestOf } from '../testing/requests.ts';
 import type { FigureCode } from './catalogue.ts';
-import { catalogues, speakerOf } from './speaker.ts';
+import { catalogues, speakerOf } from '../testing/speakers.ts';
 
 const isFigure = (value: object): value is Figure => 'rule' in value && 'inputs' in value && 'kind' in value;
 

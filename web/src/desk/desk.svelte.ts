@@ -1,8 +1,10 @@
 import {
+  catalogueOf,
   exampleRequest,
   languages,
-  speakerFor,
+  speakerOver,
   usualMark,
+  type Catalogue,
   type Language,
   type MeasureSystem,
   type Mm,
@@ -22,6 +24,11 @@ export type Theme = (typeof themes)[number];
 /** What the browser answered when it was asked to keep what is here even when it runs short of room. */
 export type Durable = 'asking' | 'granted' | 'refused' | 'nothing kept';
 
+interface Spoken {
+  readonly language: Language;
+  readonly words: Catalogue;
+}
+
 const TABLE = 'table';
 const KEY = Symbol('desk');
 
@@ -39,7 +46,13 @@ export class Desk {
   said = $state.raw('');
 
   readonly #table: TableRecord = $derived.by(() => this.keeper.all.table[TABLE] ?? usualTable());
-  readonly language: Language = $derived(languageOf(this.#table));
+  /** The language that the table is set to; it is spoken once its words have come. */
+  readonly asked: Language = $derived(languageOf(this.#table));
+  /** What is spoken. Another language takes its place with all its words at once. */
+  #spoken: Spoken;
+  readonly language: Language = $derived.by(() => this.#spoken.language);
+  /** Whether the words of the language that was asked for last could not be fetched. */
+  wordsMissing = $state.raw(false);
   readonly measure: MeasureSystem = $derived(this.#table.measure === 'metric' ? 'metric' : 'inches');
   readonly theme: Theme = $derived.by(() => themes.find((each) => each === this.#table.theme) ?? 'auto');
   /** The skirt that is on the table, or was last. */
@@ -47,11 +60,16 @@ export class Desk {
   /** By itself, so that the speaker stays the same while a skirt is dragged. */
   readonly #mark: Mm = $derived.by(() => this.skirt.plan?.request.mark ?? usualMark(this.measure));
   readonly speaker: Speaker = $derived.by(() =>
-    speakerFor({ language: this.language, measure: this.measure, mark: this.#mark }),
+    speakerOver(this.#spoken.words, {
+      language: this.language,
+      measure: this.measure,
+      mark: this.#mark,
+    }),
   );
 
-  private constructor(keeper: Keeper) {
+  private constructor(keeper: Keeper, spoken: Spoken) {
     this.keeper = keeper;
+    this.#spoken = $state.raw(spoken);
     this.skirt = new OpenSkirt(keeper, () =>
       this.router.route.at === 'part' ? this.router.route.id : this.#table.open,
     );
@@ -59,7 +77,9 @@ export class Desk {
 
   /** Opens the table on a store; on the first visit a skirt of our own lies on it. */
   static async open(store: Store): Promise<Desk> {
-    const desk = new Desk(await Keeper.open(store));
+    const keeper = await Keeper.open(store);
+    const language = languageOf(keeper.all.table[TABLE] ?? usualTable());
+    const desk = new Desk(keeper, { language, words: await catalogueOf(language) });
     if (Object.keys(desk.keeper.all.table).length === 0) desk.#firstVisit();
     void whenAlone(() => desk.keeper.sweepPhotos());
     return desk;
@@ -71,6 +91,20 @@ export class Desk {
       TABLE,
       Object.entries(settings).map(([key, value]) => ({ path: [key], value })),
     );
+  }
+
+  /** Has the language spoken that the table is set to. Where its words cannot be fetched the table is set back. */
+  async speak(): Promise<void> {
+    const { asked } = this;
+    if (asked === this.language) return;
+    this.wordsMissing = false;
+    try {
+      const words = await catalogueOf(asked);
+      if (asked === this.asked) this.#spoken = { language: asked, words };
+    } catch {
+      if (asked === this.asked) this.set({ language: this.language });
+      this.wordsMissing = true;
+    }
   }
 
   /** Lays a skirt on the table: it is the one that is open when the table is opened again. */

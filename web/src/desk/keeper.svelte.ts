@@ -21,7 +21,7 @@ const KEEP_AFTER = 250;
 const TRY_AGAIN_AFTER = 4000;
 const MOST_DEEDS = 300;
 
-const empty: All = { skirts: {}, people: {}, shelf: {}, table: {} };
+const empty: All = { skirts: {}, classes: {}, people: {}, shelf: {}, table: {} };
 
 /**
  * All records, as they are kept and with what was changed since; and everything that was done, to undo it.

@@ -3,12 +3,13 @@ export const parts = ['body', 'cut', 'ribbons', 'cloth', 'supplies', 'sew'] as c
 export type Part = (typeof parts)[number];
 
 /** The larger places beside a single skirt. */
-export const places = ['skirts', 'people', 'shelf'] as const;
+export const places = ['skirts', 'people', 'shelf', 'workshops'] as const;
 export type Place = (typeof places)[number];
 
 export type Route =
   | { readonly at: 'part'; readonly id: string; readonly part: Part }
   | { readonly at: 'place'; readonly place: Place }
+  | { readonly at: 'workshop'; readonly id: string }
   | { readonly at: 'beside'; readonly ids: readonly [string, string] }
   | { readonly at: 'start' }
   /** A skirt that came in the address itself, from another device. */
@@ -22,6 +23,7 @@ const isPlace = (text: string | undefined): text is Place => places.some((place)
 export function readRoute(hash: string): Route {
   const [first, second, third] = hash.replace(/^#\/?/, '').split('/').map(decoded);
   if (first === 'skirt' && second && isPart(third)) return { at: 'part', id: second, part: third };
+  if (first === 'workshop' && second) return { at: 'workshop', id: second };
   if (first === 'beside' && second && third) return { at: 'beside', ids: [second, third] };
   if (first === 'arriving' && second) return { at: 'arriving', packed: second };
   if (first === 'start') return { at: 'start' };
@@ -40,6 +42,7 @@ function decoded(text: string): string {
 export const addressOf = {
   part: (id: string, part: Part): string => `#/skirt/${encodeURIComponent(id)}/${part}`,
   place: (place: Place): string => `#/${place}`,
+  workshop: (id: string): string => `#/workshop/${encodeURIComponent(id)}`,
   beside: (one: string, other: string): string =>
     `#/beside/${encodeURIComponent(one)}/${encodeURIComponent(other)}`,
   arriving: (packed: string): string => `#/arriving/${packed}`,

@@ -1,9 +1,20 @@
-import type { Language, MeasureSystem, PaperName, RequestDocument } from '@ribbonwright/engine';
+import type {
+  Catalogue,
+  ClothLay,
+  Language,
+  MeasureSystem,
+  PaperName,
+  RequestDocument,
+} from '@ribbonwright/engine';
 
 /** What papers are made of: everything the worker needs to know, as it goes through to it. */
 export interface Order {
   readonly document: RequestDocument;
+  /** The closer lay that is cut from; none where it is laid by hand. */
+  readonly lays: readonly ClothLay[];
   readonly language: Language;
+  /** Of that language: the page has them, so the worker need not fetch them again. */
+  readonly words: Catalogue;
   readonly measure: MeasureSystem;
   readonly names: readonly PaperName[];
   /** Day on the papers, `2026-11-25`; null leaves it off. */

@@ -1,4 +1,4 @@
-import { exampleRequest } from '@ribbonwright/engine';
+import { catalogueOf, exampleRequest } from '@ribbonwright/engine';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { Order, Told } from './order.ts';
 import { Cancelled, orderPapers, type Progress } from './papers.ts';
@@ -17,7 +17,9 @@ class FakeWorker {
 
 const order: Order = {
   document: exampleRequest('en'),
+  lays: [],
   language: 'en',
+  words: await catalogueOf('en'),
   measure: 'inches',
   names: ['card'],
   date: null,

@@ -5,8 +5,8 @@ import {
   makePaper,
   openFont,
   parseRequest,
-  planSkirt,
-  speakerFor,
+  planLaid,
+  speakerOver,
   usualMark,
   writePdf,
   type OpenFont,
@@ -25,18 +25,18 @@ async function fontAt(address: string): Promise<OpenFont> {
   return openFont(new Uint8Array(await answer.arrayBuffer()));
 }
 
-async function make({ document, language, measure, names, date }: Order): Promise<PaperFile[]> {
+async function make({ document, lays, language, words, measure, names, date }: Order): Promise<PaperFile[]> {
   const parsed = parseRequest(document);
   if (!parsed.ok) {
-    const { error } = speakerFor({ language, measure, mark: usualMark(measure) });
+    const { error } = speakerOver(words, { language, measure, mark: usualMark(measure) });
     throw new Error(parsed.errors.map(error).join('\n'));
   }
   const { request } = parsed;
   const { have } = request.cloth;
   const [regular, bold] = await Promise.all([fontAt(regularAddress), fontAt(boldAddress)]);
   const input: PaperInput = {
-    plan: planSkirt(request),
-    speaker: speakerFor({ language, measure, mark: request.mark }),
+    plan: planLaid(request, lays),
+    speaker: speakerOver(words, { language, measure, mark: request.mark }),
     fonts: { regular, bold },
     date: date === null ? null : new Date(`${date}T00:00:00Z`),
     // As the command line has it: what can be made of the cloth that there is.

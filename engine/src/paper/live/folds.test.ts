@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import type { SkirtPlan } from '../../plan/index.ts';
 import { anyRequest, planOf } from '../../testing/requests.ts';
 import { patience, runs } from '../../testing/runs.ts';
-import { speakerOf } from '../../words/index.ts';
-import { placedTexts } from '../drawing/index.ts';
+import { speakerOf } from '../../testing/speakers.ts';
+import { placedTexts, type Drawing } from '../drawing/index.ts';
 import { foldStages } from './folds.ts';
 import { finite, outside } from './testing/bounds.ts';
 import { anyUnlike } from './testing/unlike.ts';
@@ -74,6 +74,41 @@ test('each lay is folded as often as it asks', () => {
   ]);
   expect(titlesOf('lengthwise fold')).not.toContain('The second fold');
   expect(titlesOf('open')).not.toContain('The first fold');
+});
+
+/** Middles of lines less half a figure: no digit is cut off by the drawing's upper edge, be it by a hair. */
+const highest = ({ marks }: Drawing): number =>
+  Math.min(...placedTexts(marks).map(({ at, size }) => at.y - 0.36 * size));
+
+// The waist curve of a body far wider below rises to the top edge: its dot, told in four lines, lies level with that edge.
+test.each([
+  // Not measured: no middling hip takes its place.
+  [undefined, '9⁷⁄₁₆'],
+  ['36 in', '13⁷⁄₁₆'],
+])('the last dot of a steep waist curve is told within the drawing, hip %s', (hip, across) => {
+  const plan = planOf({
+    mark: '1/16 in',
+    waist: { kind: 'flat front', elasticWidth: '21.0 mm', seam: '3.8 mm' },
+    body: {
+      hip,
+      waist: '250.8 mm',
+      hipDepth: '30.8 mm',
+      thigh: '404.1 mm',
+      waistToHem: '748.6 mm',
+      waistToFloor: '1420.8 mm',
+      height: '97 3/16 po',
+      calf: '92.8 cm',
+      pace: 'easy',
+    },
+  });
+  const told = stagesOf(plan).filter(({ drawing }) =>
+    placedTexts(drawing.marks).some(({ text }) => text.startsWith(across)),
+  );
+  expect(told.map(({ title }) => title)).toContain('Chalk the waist mark');
+  for (const { title, drawing } of told) {
+    expect(outside(drawing), title).toEqual([]);
+    expect(highest(drawing), title).toBeGreaterThan(0);
+  }
 });
 
 test('so does every other cut, with any waist and extras', patience, () => {

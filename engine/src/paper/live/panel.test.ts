@@ -5,7 +5,7 @@ import { handlesOf, moved, type SkirtPlan } from '../../plan/index.ts';
 import { anyRequest, planOf } from '../../testing/requests.ts';
 import { patience, runs } from '../../testing/runs.ts';
 import { mm } from '../../units/index.ts';
-import { speakerOf } from '../../words/index.ts';
+import { speakerOf } from '../../testing/speakers.ts';
 import { placedTexts, type GroupMark, type Mark } from '../drawing/index.ts';
 import { chalkOn, chalks } from '../pictures/chalkOn.ts';
 import { panelPicture } from './panel.ts';

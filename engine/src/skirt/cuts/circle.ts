@@ -22,6 +22,7 @@ import { commonOptions, cutLength, hemOf, LAYERS, lengthsOf, roundOf } from './c
 import type { Cut, Marks } from './cut.ts';
 import { levelHang } from './hang.ts';
 import { hemLimits } from './limits.ts';
+import { rawEnd } from './rawEnd.ts';
 import { oneRound, seamSide } from './round.ts';
 
 const options = (fields: Fields) => {
@@ -167,8 +168,7 @@ function marksOf({ chosen, radius, length, cut, need, hem, rise }: MarksInput): 
     top: waistQuarter,
   });
   const end = (code: 'skirt.widerEnd' | 'skirt.narrowerEnd', quarter: Figure<Mm>, depth: Figure<Mm>) => {
-    const lean = (flare.value * depth.value) / length.value;
-    const exact = mm(code === 'skirt.widerEnd' ? quarter.value + lean : quarter.value - lean);
+    const exact = rawEnd(code, quarter, { flare, depth, length });
     // A casing deeper than the radius leaves no cloth at its raw edge, and no less than none.
     return figure.length(mm(Math.max(0, exact)), code, { quarter, flare, depth, length }, { exact });
   };

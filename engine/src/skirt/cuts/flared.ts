@@ -23,6 +23,7 @@ import { sewn, turned } from './edges.ts';
 import { flaredHandles, WIDEST_SWEEP } from './flaredHandles.ts';
 import { flatHang, levelHang } from './hang.ts';
 import { fullnessLimits, hemAtFoldLimits } from './limits.ts';
+import { chalkedEnd } from './rawEnd.ts';
 import { cutTogether } from './rise.ts';
 import { riseOf } from './riseOf.ts';
 import { oneRound, seamSide } from './round.ts';
@@ -232,27 +233,24 @@ interface MarksInput {
  */
 function marksOf(input: MarksInput): Marks {
   const { context, top, hem, cut, flare, length, need, hemAllowance, curved, rise } = input;
-  const end = (
-    code: 'skirt.widerEnd' | 'skirt.narrowerEnd',
-    quarter: Figure<Mm>,
-    depth: Figure<Mm>,
-  ): Figure<Mm> => {
-    const lean = (flare.value * depth.value) / length.value;
-    const exact = mm(code === 'skirt.widerEnd' ? quarter.value + lean : quarter.value - lean);
-    return figure.length(
-      roundTo(exact, context.mark, 'nearest'),
-      code,
-      { quarter, flare, depth, length },
-      { exact },
-    );
-  };
+  const lean = (depth: Figure<Mm>) => ({ flare, depth, length });
   return {
     waistQuarter: top,
     hemQuarter: hem,
     cutLength: cut,
     bottom: curved ? figure.length(mm(cut.value + rise.value), 'skirt.bottom', { cut, rise }) : cut,
     // Above a seam the side runs on; above a fold of a straight panel it is mirrored.
-    casingEnd: end(curved || !need.turned ? 'skirt.narrowerEnd' : 'skirt.widerEnd', top, need.allowance),
-    hemEnd: end(curved ? 'skirt.widerEnd' : 'skirt.narrowerEnd', hem, hemAllowance),
+    casingEnd: chalkedEnd(
+      curved || !need.turned ? 'skirt.narrowerEnd' : 'skirt.widerEnd',
+      top,
+      lean(need.allowance),
+      context.mark,
+    ),
+    hemEnd: chalkedEnd(
+      curved ? 'skirt.widerEnd' : 'skirt.narrowerEnd',
+      hem,
+      lean(hemAllowance),
+      context.mark,
+    ),
   };
 }

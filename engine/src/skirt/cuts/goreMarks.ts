@@ -1,11 +1,12 @@
 import type { Figure } from '../../figure/index.ts';
-import { mm, roundTo, type Mm } from '../../units/index.ts';
+import { mm, type Mm } from '../../units/index.ts';
 import { figure } from '../codes.ts';
 import type { DraftContext } from '../context.ts';
 import type { TopNeed } from '../top.ts';
 import type { Marks } from './cut.ts';
 import type { GoreLevels } from './goreLevels.ts';
 import { quarterOf, type Gores } from './goreWidths.ts';
+import { chalkedEnd } from './rawEnd.ts';
 
 interface MarksInput {
   readonly context: DraftContext;
@@ -29,29 +30,18 @@ export function goreMarks({ context, gores, levels, cut, length, need, hem, rise
   const below = hip
     ? figure.length(mm(length.value - hip.level.value), 'skirt.belowHip', { length, level: hip.level })
     : length;
-  const end = (
-    code: 'skirt.widerEnd' | 'skirt.narrowerEnd',
-    quarter: Figure<Mm>,
-    leans: { readonly flare: Figure<Mm>; readonly depth: Figure<Mm>; readonly length: Figure<Mm> },
-  ): Figure<Mm> => {
-    const lean = (leans.flare.value * leans.depth.value) / leans.length.value;
-    const exact = mm(code === 'skirt.widerEnd' ? quarter.value + lean : quarter.value - lean);
-    return figure.length(roundTo(exact, context.mark, 'nearest'), code, { quarter, ...leans }, { exact });
+  const narrowed = {
+    flare: flare(waistQuarter, hipQuarter ?? hemQuarter),
+    depth: need.allowance,
+    length: hip?.level ?? length,
   };
+  const widened = { flare: flare(hipQuarter ?? waistQuarter, hemQuarter), depth: hem, length: below };
   return {
     waistQuarter,
     hemQuarter,
     cutLength: cut,
     bottom: figure.length(mm(cut.value + rise.value), 'skirt.bottom', { cut, rise }),
-    casingEnd: end('skirt.narrowerEnd', waistQuarter, {
-      flare: flare(waistQuarter, hipQuarter ?? hemQuarter),
-      depth: need.allowance,
-      length: hip?.level ?? length,
-    }),
-    hemEnd: end('skirt.widerEnd', hemQuarter, {
-      flare: flare(hipQuarter ?? waistQuarter, hemQuarter),
-      depth: hem,
-      length: below,
-    }),
+    casingEnd: chalkedEnd('skirt.narrowerEnd', waistQuarter, narrowed, context.mark),
+    hemEnd: chalkedEnd('skirt.widerEnd', hemQuarter, widened, context.mark),
   };
 }

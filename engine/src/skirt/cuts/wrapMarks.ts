@@ -1,6 +1,6 @@
 import type { Figure } from '../../figure/index.ts';
 import { lengthOf } from '../../geometry/index.ts';
-import { mm, roundTo, type Mm } from '../../units/index.ts';
+import { mm, type Mm } from '../../units/index.ts';
 import { figure } from '../codes.ts';
 import type { DraftContext } from '../context.ts';
 import type { PanelShape } from '../panel.ts';
@@ -8,6 +8,7 @@ import type { TopNeed } from '../top.ts';
 import type { Marks } from './cut.ts';
 import { goreFrame } from './goreFrame.ts';
 import { flatHang, levelHang } from './hang.ts';
+import { chalkedEnd } from './rawEnd.ts';
 import { sewnHalf } from './wrapPanels.ts';
 import { wrapQuarter, type WrapEdges, type WrapWidths } from './wrapWidths.ts';
 
@@ -42,27 +43,14 @@ export function wrapMarks(input: WrapDrawn & { readonly cut: Figure<Mm>; readonl
   const { context, widths, cut, length, need, hem, rise } = input;
   const [waistQuarter, hemQuarter] = [wrapQuarter(widths.top), wrapQuarter(widths.hem)];
   const flare = flareOf(widths);
-  const end = (
-    code: 'skirt.widerEnd' | 'skirt.narrowerEnd',
-    quarter: Figure<Mm>,
-    depth: Figure<Mm>,
-  ): Figure<Mm> => {
-    const lean = (flare.value * depth.value) / length.value;
-    const exact = mm(code === 'skirt.widerEnd' ? quarter.value + lean : quarter.value - lean);
-    return figure.length(
-      roundTo(exact, context.mark, 'nearest'),
-      code,
-      { quarter, flare, depth, length },
-      { exact },
-    );
-  };
+  const lean = (depth: Figure<Mm>) => ({ flare, depth, length });
   return {
     waistQuarter,
     hemQuarter,
     cutLength: cut,
     bottom: figure.length(mm(cut.value + rise.value), 'skirt.bottom', { cut, rise }),
-    casingEnd: end('skirt.narrowerEnd', waistQuarter, need.allowance),
-    hemEnd: end('skirt.widerEnd', hemQuarter, hem),
+    casingEnd: chalkedEnd('skirt.narrowerEnd', waistQuarter, lean(need.allowance), context.mark),
+    hemEnd: chalkedEnd('skirt.widerEnd', hemQuarter, lean(hem), context.mark),
   };
 }
 

@@ -4,12 +4,12 @@ import type { Figure } from '../../figure/index.ts';
 import { mm, roundTo, type Mm } from '../../units/index.ts';
 import { caution, figure } from '../codes.ts';
 import type { DraftContext } from '../context.ts';
-import { hipNeed } from '../goesOn.ts';
 import { work } from '../works.ts';
 import { cordOnChild, isChild } from './cordOnChild.ts';
 import { gatherNotices, gatherRatioOf, narrow } from './elastic.ts';
 import { forExpecting } from './expecting.ts';
 import { turnedHandle } from './handles.ts';
+import { turnedTop } from './turnedTop.ts';
 import type { Cord, Waist } from './waist.ts';
 
 const cordWidthLimits = { least: mm(2), most: mm(60) };
@@ -46,17 +46,15 @@ export const drawstring: Waist<DrawstringOptions> = {
       rest: ease + turnUnder,
     }),
   ],
-  top: (context, { cordWidth, ease, turnUnder }) => ({
-    allowance: figure.length(mm(cordWidth + ease + turnUnder), 'waist.cordCasing', {
-      cord: figure.length(cordWidth, 'waist.cord'),
-      ease: figure.length(ease, 'waist.cordEase'),
-      turnUnder: figure.length(turnUnder, 'waist.turnUnder'),
-    }),
-    turned: true,
-    above: figure.length(mm(0), 'waist.nothingAbove'),
-    round: hipNeed(context.body),
-    opens: false,
-  }),
+  top: (context, { cordWidth, ease, turnUnder }) =>
+    turnedTop(
+      context,
+      figure.length(mm(cordWidth + ease + turnUnder), 'waist.cordCasing', {
+        cord: figure.length(cordWidth, 'waist.cord'),
+        ease: figure.length(ease, 'waist.cordEase'),
+        turnUnder: figure.length(turnUnder, 'waist.turnUnder'),
+      }),
+    ),
   plan(context, chosen, draft) {
     const { opening } = draft;
     const { waist } = context.body;

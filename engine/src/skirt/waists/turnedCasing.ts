@@ -2,7 +2,6 @@ import { z } from 'zod';
 import { usualKind, type Fields } from '../../fields/index.ts';
 import { mm } from '../../units/index.ts';
 import { caution, figure } from '../codes.ts';
-import { hipNeed } from '../goesOn.ts';
 import { work } from '../works.ts';
 import {
   elasticCut,
@@ -16,6 +15,7 @@ import {
 import { elasticWorks } from './elasticWorks.ts';
 import { forExpecting } from './expecting.ts';
 import { turnedHandle } from './handles.ts';
+import { turnedTop } from './turnedTop.ts';
 import type { Waist } from './waist.ts';
 
 const options = (fields: Fields) =>
@@ -42,17 +42,15 @@ export const turnedCasing: Waist<TurnedCasingOptions> = {
       rest: ease + turnUnder,
     }),
   ],
-  top: (context, { elasticWidth, ease, turnUnder }) => ({
-    allowance: figure.length(mm(elasticWidth + ease + turnUnder), 'waist.casing', {
-      elastic: figure.length(elasticWidth, 'waist.elastic'),
-      ease: figure.length(ease, 'waist.elasticEase'),
-      turnUnder: figure.length(turnUnder, 'waist.turnUnder'),
-    }),
-    turned: true,
-    above: figure.length(mm(0), 'waist.nothingAbove'),
-    round: hipNeed(context.body),
-    opens: false,
-  }),
+  top: (context, { elasticWidth, ease, turnUnder }) =>
+    turnedTop(
+      context,
+      figure.length(mm(elasticWidth + ease + turnUnder), 'waist.casing', {
+        elastic: figure.length(elasticWidth, 'waist.elastic'),
+        ease: figure.length(ease, 'waist.elasticEase'),
+        turnUnder: figure.length(turnUnder, 'waist.turnUnder'),
+      }),
+    ),
   plan(context, chosen, draft) {
     const { opening } = draft;
     const { waist } = context.body;

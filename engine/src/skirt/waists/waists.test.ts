@@ -12,7 +12,7 @@ import {
   anyStretchBand,
   anyTurnedCasing,
 } from '../../testing/requests.ts';
-import { speakerOf } from '../../words/index.ts';
+import { speakerOf } from '../../testing/speakers.ts';
 
 const anyOfThem = fc.oneof(
   anyTurnedCasing,

@@ -10,6 +10,10 @@ import { SIZE, WIDTH, type Scene } from './stage.ts';
 
 /** Between the middles of two notes at the right, of three lines or four. */
 const APART = 14.4;
+/** From one line of a note to the next. */
+const LINE = 4.3;
+/** Clear of the drawing's upper edge. */
+const CLEAR = 0.6;
 
 interface Dotted {
   readonly marking: Marking;
@@ -23,26 +27,31 @@ export function dots(scene: Scene, packet: Packet, upTo: Marking): Mark[] {
     ({ marking }) => reached(upTo, marking),
   );
   const x = packet.right + 6.5;
+  const noteAt = (y: number, { marking, words }: Dotted): Mark[] => {
+    const isNew = marking === upTo || upTo === 'joined';
+    return note(point(x, y), words, {
+      size: SIZE,
+      align: 'start',
+      room: WIDTH - 1 - x,
+      bold: isNew,
+      ink: isNew ? inks.ink : inks.grey,
+    });
+  };
   const heights = spread(
-    found.map(({ at }) => at.y),
+    // A note stands about the height of its dot; of one near the top edge, half its lines would lie off the drawing.
+    found.map((dot) => Math.max(dot.at.y, CLEAR + (LINE / 2) * noteAt(0, dot).length)),
     APART,
     TOP + TALLEST - 2,
   );
   return [
     ...ordinates(scene, packet, upTo),
-    ...found.flatMap(({ marking, at, words }, i): Mark[] => {
+    ...found.flatMap((dot, i): Mark[] => {
+      const { at } = dot;
       const y = heights[i] ?? at.y;
-      const isNew = marking === upTo || upTo === 'joined';
       return [
         circle(at, mm(1), { stroke: inks.paper, fill: inks.ink, width: mm(0.25) }),
         straight(point(at.x + 1.3, at.y), point(x - 0.8, y), thinLine),
-        ...note(point(x, y), words, {
-          size: SIZE,
-          align: 'start',
-          room: WIDTH - 1 - x,
-          bold: isNew,
-          ink: isNew ? inks.ink : inks.grey,
-        }),
+        ...noteAt(y, dot),
       ];
     }),
   ];

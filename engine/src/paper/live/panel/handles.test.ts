@@ -4,7 +4,7 @@ import { handlesOf, moved, planSkirt, type SkirtPlan } from '../../../plan/index
 import { changed } from '../../../request/index.ts';
 import { planOf, requestOf, type RawRequest } from '../../../testing/requests.ts';
 import { mm } from '../../../units/index.ts';
-import { speakerOf } from '../../../words/index.ts';
+import { speakerOf } from '../../../testing/speakers.ts';
 import type { PlacedHandle } from '../livePicture.ts';
 import { panelPicture } from '../panel.ts';
 import { sheetsOf } from './sheet.ts';

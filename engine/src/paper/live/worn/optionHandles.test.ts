@@ -3,7 +3,7 @@ import { handlesOf, moved, planSkirt, type HandleName } from '../../../plan/inde
 import { changed } from '../../../request/index.ts';
 import { planOf, requestOf, type RawRequest } from '../../../testing/requests.ts';
 import { mm } from '../../../units/index.ts';
-import { speakerOf } from '../../../words/index.ts';
+import { speakerOf } from '../../../testing/speakers.ts';
 import type { WornSide } from './stance.ts';
 import { wornPicture } from './wornPicture.ts';
 

@@ -22,36 +22,43 @@ export const bustFromSide = (stance: Stance, aside: number): Mark[] => [
 ];
 
 /** Drawn over the skirt: the arm is between it and whoever looks. */
-export function nearArm(stance: Stance): Mark {
-  const { shoulder, down, half, back } = frame(stance);
-  const at = (x: number, y: number): Spot => [back + x * half, shoulder + y * down];
-  const arm = smooth([
-    at(-0.75, 0.12),
-    at(0.1, 0.02),
-    at(0.95, 0.16),
-    at(1, 0.5),
-    at(1.25, 0.88),
-    at(0.55, 1.2),
-    at(-0.55, 1.44),
-    at(-1.3, 1.66),
-    at(-1.75, 1.62),
-    at(-1.5, 1.4),
-    at(-0.75, 1.12),
-    at(-0.4, 0.86),
-    at(-0.85, 0.5),
+export const nearArm = (stance: Stance): Mark =>
+  group(
+    'figure',
+    armFromSide(stance, 0, [
+      [1.25, 0.88],
+      [0.55, 1.2],
+      [-0.55, 1.44],
+      [-1.3, 1.66],
+      [-1.75, 1.62],
+      [-1.5, 1.4],
+      [-0.75, 1.12],
+      [-0.4, 0.86],
+    ]),
+  );
+
+/**
+ * The near arm, from the shoulder of a body whose middle is so far to the right: `below` is what it does under its
+ * sleeve, across in half widths of the arm and down in shares of the way from shoulder to waist.
+ */
+export function armFromSide(stance: Stance, aside: number, below: readonly Spot[]): Mark[] {
+  const { shoulder, down, half, back } = sideFrame(stance);
+  const placed = (spots: readonly Spot[]): Path =>
+    smooth(spots.map(([x, y]): Spot => [aside + back + x * half, shoulder + y * down]));
+  const arm = placed([[-0.75, 0.12], [0.1, 0.02], [0.95, 0.16], [1, 0.5], ...below, [-0.85, 0.5]]);
+  const sleeve = placed([
+    [-0.95, 0.16],
+    [0.1, 0.01],
+    [1.1, 0.16],
+    [1.3, 0.5],
+    [0.15, 0.53],
+    [-1.15, 0.48],
   ]);
-  const sleeve = smooth([
-    at(-0.95, 0.16),
-    at(0.1, 0.01),
-    at(1.1, 0.16),
-    at(1.3, 0.5),
-    at(0.15, 0.53),
-    at(-1.15, 0.48),
-  ]);
-  return group('figure', [washed(arm, quiet.body), washed(sleeve, quiet.top)]);
+  return [washed(arm, quiet.body), washed(sleeve, quiet.top)];
 }
 
-function frame(s: Stance) {
+/** Heights and half widths of the body from the side. */
+export function sideFrame(s: Stance) {
   const shoulder = s.chin + (0.022 + 0.022 * s.grown) * s.tall;
   const waistHalf = HALF_DEPTH * s.waistGirth;
   const stout = Math.max(0, waistHalf - 0.06 * s.tall);
@@ -66,7 +73,7 @@ function frame(s: Stance) {
 }
 
 function top(s: Stance, aside: number): Path {
-  const { shoulder: y, down, waistHalf, chest } = frame(s);
+  const { shoulder: y, down, waistHalf, chest } = sideFrame(s);
   const shape = s.grown * 0.18 * chest;
   // A growing belly stands out before, above the waist of the skirt as well.
   const w = waistHalf;
@@ -94,7 +101,7 @@ function top(s: Stance, aside: number): Path {
 }
 
 function neck(s: Stance, aside: number): Path {
-  const { shoulder, chest } = frame(s);
+  const { shoulder, chest } = sideFrame(s);
   const head = s.chin - s.crown;
   return smooth(
     moved(

@@ -3,7 +3,7 @@ import { group, type Mark } from '../../drawing/index.ts';
 import { quiet } from './colours.ts';
 import { bust, buildOf, foot, type Build } from './figure.ts';
 import { washed } from './head.ts';
-import { bustFromSide, sideFoot } from './profile.ts';
+import { armFromSide, bustFromSide, sideFoot, sideFrame } from './profile.ts';
 import { smooth, type Spot } from './smooth.ts';
 import { HALF_DEPTH, type Seat, type Stance } from './stance.ts';
 import { levelsOf, stoolAcross, stoolFromSide } from './stool.ts';
@@ -136,35 +136,16 @@ export function sittingFromSide(s: Stance, seat: Seat): Seated {
 
 /** Upper arm down beside the body, forearm along the lap. */
 function nearArm(s: Stance, seat: Seat): Mark[] {
-  const shoulder = s.chin + (0.022 + 0.022 * s.grown) * s.tall;
-  const down = s.waist - shoulder;
-  const stout = Math.max(0, HALF_DEPTH * s.waistGirth - 0.06 * s.tall);
-  const half = 0.021 * s.tall + 0.12 * stout;
-  const x = seat.aside + 0.006 * s.tall;
-  const at = (across: number, y: number): Spot => [x + across * half, shoulder + y * down];
+  const { down, half } = sideFrame(s);
   const lies = (seat.crease + 0.55 * seat.slope * seat.thigh - 1.1 * half) / down;
   const hand = (seat.thigh * 0.6) / half;
-  const arm = smooth([
-    at(-0.75, 0.12),
-    at(0.1, 0.02),
-    at(0.95, 0.16),
-    at(1, 0.5),
-    at(1.1, 0.9),
-    at(0.5, 1.06 + 0.3 * lies),
-    at(-0.55 * hand, 1.08 + lies),
-    at(-0.95 * hand, 1.11 + 1.1 * lies),
-    at(-hand, 1.05 + 1.05 * lies),
-    at(-0.6 * hand, 0.97 + 0.85 * lies),
-    at(-1, 0.86),
-    at(-0.85, 0.5),
+  return armFromSide(s, seat.aside, [
+    [1.1, 0.9],
+    [0.5, 1.06 + 0.3 * lies],
+    [-0.55 * hand, 1.08 + lies],
+    [-0.95 * hand, 1.11 + 1.1 * lies],
+    [-hand, 1.05 + 1.05 * lies],
+    [-0.6 * hand, 0.97 + 0.85 * lies],
+    [-1, 0.86],
   ]);
-  const sleeve = smooth([
-    at(-0.95, 0.16),
-    at(0.1, 0.01),
-    at(1.1, 0.16),
-    at(1.3, 0.5),
-    at(0.15, 0.53),
-    at(-1.15, 0.48),
-  ]);
-  return [washed(arm, quiet.body), washed(sleeve, quiet.top)];
 }

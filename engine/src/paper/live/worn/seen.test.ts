@@ -11,7 +11,7 @@ import {
   planOf,
   type RawRequest,
 } from '../../../testing/requests.ts';
-import { speakerFor, speakerOf } from '../../../words/index.ts';
+import { speakerFor, speakerOf } from '../../../testing/speakers.ts';
 import { eachMark, type GroupMark, type Mark } from '../../drawing/index.ts';
 import { writeSvg } from '../../svg/index.ts';
 import { stanceOf, wornSides, type WornSide } from './stance.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { anyRequest, planOf, type RawRequest } from '../../../testing/requests.ts';
-import { speakerFor, speakerOf } from '../../../words/index.ts';
+import { speakerFor, speakerOf } from '../../../testing/speakers.ts';
 import { boundsOf } from '../../../geometry/index.ts';
 import { eachMark, type GroupMark, type Mark } from '../../drawing/index.ts';
 import { writeSvg } from '../../svg/index.ts';
