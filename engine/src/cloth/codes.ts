@@ -39,7 +39,17 @@ export type ClothFigureCode =
   | 'cloth.asTheyLie'
   | 'cloth.asTheyLieTwice'
   | 'cloth.otherPieces'
-  | 'cloth.withOthers';
+  | 'cloth.withOthers'
+  | 'cloth.between'
+  | 'cloth.foundAfter'
+  | 'cloth.foundBefore'
+  | 'cloth.foundUsed'
+  | 'cloth.nothingToBuy'
+  | 'cloth.byHand'
+  | 'cloth.savedLength'
+  | 'cloth.leastPossible'
+  | 'cloth.matchedWithin'
+  | 'cloth.leftPiece';
 
 export type ClothNoticeCode =
   | 'cloth.panelTooDeep'
@@ -55,7 +65,17 @@ export type ClothNoticeCode =
   | 'cloth.printOnItsSide'
   | 'cloth.notEnough'
   | 'cloth.changeIsRange'
-  | 'cloth.layWished';
+  | 'cloth.layWished'
+  | 'cloth.laidByHand'
+  | 'cloth.contrastNothing'
+  | 'cloth.contrastAll'
+  | 'cloth.notEnoughAtHand'
+  | 'cloth.foldTurnsPrint'
+  | 'cloth.matchInOneLayer'
+  | 'cloth.flawOnFold'
+  | 'cloth.notFoldedInFour'
+  | 'cloth.seamNotMatched'
+  | 'cloth.cantMatch';
 
 export const figure = figures<ClothFigureCode>();
 export const { caution, problem } = notices<ClothNoticeCode>();

@@ -1,7 +1,17 @@
 import type { Figure, Notice } from '../figure/index.ts';
 import { mm, roundTo, longest, type Mm } from '../units/index.ts';
 import { caution, figure } from './codes.ts';
-import { reckoned, type ChangeOptions, type ClothOptions } from './options.ts';
+import { reckoned, type ChangeOptions, type ClothOptions, type PatternOptions } from './options.ts';
+
+/** What repeats on a cloth once it is washed; null in a direction in which nothing does. */
+export interface Pattern {
+  readonly across: Mm | null;
+  readonly along: Mm | null;
+  /** A line (or crossing) of it, from the cloth's beginning and from its edge, selvage counted. */
+  readonly at: { readonly across: Mm; readonly along: Mm };
+  /** Whether it has to meet at the side seams. */
+  readonly match: boolean;
+}
 
 /** The cloth as it will lie on the table after its wash. */
 export interface Fabric {
@@ -14,6 +24,10 @@ export interface Fabric {
   readonly oneWay: boolean;
   readonly step: Figure<Mm>;
   readonly least: Figure<Mm>;
+  /** Room for the scissors between any two pieces; 0 where one cut parts them. */
+  readonly between: Figure<Mm>;
+  /** What repeats on it; null on plain cloth. */
+  readonly pattern: Pattern | null;
   readonly notices: readonly Notice[];
 }
 
@@ -41,7 +55,25 @@ export function readFabric(chosen: ClothOptions): Fabric {
     oneWay: chosen.oneWay,
     step: figure.length(chosen.step, 'cloth.step'),
     least: figure.length(chosen.least, 'cloth.least'),
+    between: figure.length(chosen.between, 'cloth.between'),
+    pattern: chosen.pattern ? washedPattern(chosen.pattern, lengthwise.value, crosswise.value) : null,
     notices: isRange ? [caution('cloth.changeIsRange', { lengthwise, crosswise })] : [],
+  };
+}
+
+/** A pattern changes in the wash as its cloth does. */
+function washedPattern(
+  { across, along, at, match }: PatternOptions,
+  lengthwise: number,
+  crosswise: number,
+): Pattern {
+  const over = (length: Mm): Mm => mm(length * (1 - crosswise));
+  const down = (length: Mm): Mm => mm(length * (1 - lengthwise));
+  return {
+    across: across === undefined ? null : over(across),
+    along: along === undefined ? null : down(along),
+    at: { across: over(at.across), along: down(at.along) },
+    match,
   };
 }
 

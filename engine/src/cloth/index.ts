@@ -1,9 +1,34 @@
 export { rightHalf } from './lays/half.ts';
-export { layAll, layLining, type ClothPlan } from './lay-all.ts';
-export { readFabric, type Fabric } from './fabric.ts';
-export { clothOptions, type ClothOptions, type LayKind } from './options.ts';
+export {
+  asksForSearch,
+  layAll,
+  layContrast,
+  layLining,
+  liningOptions,
+  type ClothPlan,
+  type ContrastPlan,
+} from './lay-all.ts';
+export { contrastOptions, type ContrastName, type ContrastOptions } from './contrast.ts';
+export { beforeWash, readFabric, toBuy, type Fabric } from './fabric.ts';
+export { clothOptions, layKinds, type ClothOptions, type LayKind } from './options.ts';
+export type { ClothEffort } from './search/effort.ts';
+export type {
+  ClothJob,
+  ClothLength,
+  Flaw,
+  FoundCloth,
+  FoundPiece,
+  FoundTable,
+  PanelSeam,
+  Wanted,
+} from './search/found.ts';
 export type { Lay } from './lays/lay.ts';
 export type { LaidPiece, Table, TableEdge } from './lays/table.ts';
 export type { MoreTable } from './lays/loose.ts';
 export type { PartLabel } from './cutPieces.ts';
 export type { ClothFigureCode, ClothNoticeCode } from './codes.ts';
+export type { WhichCloth } from './piecesOf.ts';
+export { clothJobOf, wantedOf } from './search/wanted.ts';
+export { searchCloth } from './search/search.ts';
+export { layFound } from './search/layFound.ts';
+export { seamMeets, type SeamMeet } from './search/meets.ts';

@@ -8,7 +8,10 @@ import type { Lay, LayInput } from './lays/lay.ts';
 import { lengthwiseFold } from './lays/lengthwiseFold.ts';
 import { open } from './lays/open.ts';
 import type { ClothOptions } from './options.ts';
-import { panelPieces, partPieces, type CutPiece } from './cutPieces.ts';
+import { mm } from '../units/index.ts';
+import { sharesOf, type ContrastName, type ContrastOptions } from './contrast.ts';
+import type { CutPiece } from './cutPieces.ts';
+import { ownPieces, piecesOf } from './piecesOf.ts';
 
 /** Every way to lay the pieces of one cloth, compared, and the one this plan goes on with. */
 export interface ClothPlan {
@@ -22,23 +25,53 @@ export interface ClothPlan {
  * Lays all that is cut from the skirt's own cloth in every way there is. Never throws: where nothing fits, the plan
  * says so and shows by how much.
  */
-export function layAll(skirt: Skirt, chosen: ClothOptions): ClothPlan {
-  const fabric = readFabric(chosen);
-  const [first, ...others] = panelPieces(skirt.panels, skirt.marking === 'swung');
-  const parts = partPieces(skirt.parts, 'skirt');
-  return layPieces({ mains: [first, ...others], parts, marking: skirt.marking, fabric }, chosen);
+export function layAll(
+  skirt: Skirt,
+  chosen: ClothOptions,
+  contrast: readonly ContrastOptions[] = [],
+): ClothPlan {
+  const plan = layPieces({ ...ownPieces(skirt, contrast), fabric: readFabric(chosen) }, chosen);
+  if (contrast.length === 0) return plan;
+  return { ...plan, notices: [...plan.notices, ...sharesOf(skirt, contrast).notices] };
 }
+
+/** Another cloth of the skirt: what is cut from it, and how it is laid. */
+export interface ContrastPlan {
+  /** Which of the other cloths, counted from 0. */
+  readonly at: number;
+  readonly pieces: readonly ContrastName[];
+  readonly options: ClothOptions;
+  readonly cloth: ClothPlan;
+}
+
+/** Lays what is cut from each of the skirt's other cloths; one that nothing is cut from is left out. */
+export const layContrast = (skirt: Skirt, contrast: readonly ContrastOptions[]): ContrastPlan[] =>
+  contrast.flatMap(({ pieces, cloth: options }, at) => {
+    const cut = piecesOf(skirt, contrast, at);
+    if (!cut) return [];
+    return [{ at, pieces, options, cloth: layPieces({ ...cut, fabric: readFabric(options) }, options) }];
+  });
 
 /**
  * Lays what is cut from the lining's cloth, which changes in the wash as the skirt's does and is cut by the same shop;
  * null where nothing is.
  */
 export function layLining(skirt: Skirt, chosen: ClothOptions): ClothPlan | null {
-  const [first, ...others] = partPieces(skirt.parts, 'lining');
-  const cloth = skirt.extras.liningCloth;
-  if (!first || !cloth) return null;
+  const pieces = piecesOf(skirt, [], 'lining');
+  const options = liningOptions(skirt, chosen);
+  if (!pieces || !options) return null;
+  const plan = layPieces({ ...pieces, fabric: readFabric(options) }, options);
+  const tooNarrow = plan.notices.filter(({ code }) => code === 'cloth.noLayFits');
+  // What is to be known of the cloth's wash was said of the skirt's own.
+  return { ...plan, notices: tooNarrow.map(({ params }) => problem('cloth.liningTooNarrow', params)) };
+}
+
+/** The lining's cloth, as the skirt's own changes in the wash and is sold; null where there is none. */
+export function liningOptions({ extras }: Skirt, chosen: ClothOptions): ClothOptions | null {
+  const cloth = extras.liningCloth;
+  if (!cloth) return null;
   const { washed, change, step, least, weight, colour } = chosen;
-  const options: ClothOptions = {
+  return {
     name: cloth.name,
     width: cloth.width.value,
     selvage: cloth.selvage.value,
@@ -50,17 +83,27 @@ export function layLining(skirt: Skirt, chosen: ClothOptions): ClothPlan | null 
     colour,
     oneWay: false,
     lay: 'auto',
+    between: mm(0),
+    lengths: [],
+    bolt: true,
   };
-  const fabric = readFabric(options);
-  const plan = layPieces({ mains: [first, ...others], parts: [], marking: 'by piece', fabric }, options);
-  const tooNarrow = plan.notices.filter(({ code }) => code === 'cloth.noLayFits');
-  // What is to be known of the cloth's wash was said of the skirt's own.
-  return { ...plan, notices: tooNarrow.map(({ params }) => problem('cloth.liningTooNarrow', params)) };
 }
+
+/** Whether a cloth has what lays made by hand know nothing of: a pattern to meet, room to keep, other lengths, no bolt. */
+export const asksForSearch = ({ pattern, between, lengths, bolt }: ClothOptions): boolean =>
+  pattern?.match === true || between > 0 || lengths.length > 0 || !bolt;
+
+/** Pieces in every way there is to lay them by hand. */
+export const laysOf = (input: LayInput): [Lay, ...Lay[]] => [
+  doubleFold(input),
+  lengthwiseFold(input),
+  crosswiseFold(input),
+  open(input),
+];
 
 function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
   const { fabric } = input;
-  const lays: [Lay, ...Lay[]] = [doubleFold(input), lengthwiseFold(input), crosswiseFold(input), open(input)];
+  const lays = laysOf(input);
   const have = chosen.have === undefined ? null : figure.length(chosen.have, 'cloth.have');
   const best = choose(lays, chosen, fabric, input.marking === 'at the fold');
   const wished = chosen.lay !== 'auto' && best.kind !== chosen.lay;
@@ -75,6 +118,7 @@ function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
             usable: fabric.usable,
           }),
         ]),
+    ...(asksForSearch(chosen) ? [caution('cloth.laidByHand')] : []),
     ...(wished ? [caution('cloth.layWished', { wished: chosen.lay, taken: best.kind })] : []),
     ...(fabric.oneWay && best.printOnItsSide ? [caution('cloth.printOnItsSide', { lay: best.kind })] : []),
     ...(have && best.fits && best.clothBefore.value > have.value

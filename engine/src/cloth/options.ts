@@ -47,6 +47,48 @@ const outOfRange = (
   params: { fault: 'lengthRange', ...range },
 });
 
+/** Cutting room that is still cutting room, and remnants and spoilt places that one cloth may have. */
+const MOST_BETWEEN = mm(50);
+const MOST_LENGTHS = 30;
+const MOST_FLAWS = 50;
+/** A pattern closer than this is a texture; one larger is a panel print. */
+const repeat = { least: mm(2), most: mm(1500) };
+
+/** Where a cloth is spoilt: a rectangle from the length's beginning and from one of its edges. */
+const flawOptions = (fields: Fields) =>
+  z.strictObject({
+    along: fields.length({ least: mm(0), most: boltLength.most }),
+    across: fields.length({ least: mm(0), most: boltWidth.most }),
+    length: fields.length({ least: mm(1), most: boltLength.most }),
+    width: fields.length({ least: mm(1), most: boltWidth.most }),
+  });
+
+/** A length of the cloth that is at hand. */
+const lengthOptions = (fields: Fields) =>
+  z.strictObject({
+    name: z.string().max(80).default(''),
+    length: fields.length(boltLength),
+    /** As wide as the bolt where it is left out. */
+    width: fields.length(boltWidth).optional(),
+    flaws: z.array(flawOptions(fields)).max(MOST_FLAWS).default([]),
+  });
+
+/** What repeats on the cloth: stripes across it, bands along it, both in a check. */
+const patternOptions = (fields: Fields) =>
+  z.strictObject({
+    across: fields.length(repeat).optional(),
+    along: fields.length(repeat).optional(),
+    /** A line (or crossing) of the pattern, from the cloth's beginning and from its edge. */
+    at: z
+      .strictObject({
+        along: fields.length({ least: mm(0), most: repeat.most }).prefault('0 mm'),
+        across: fields.length({ least: mm(0), most: boltWidth.most }).prefault('0 mm'),
+      })
+      .prefault({}),
+    /** Whether it has to meet at the side seams. */
+    match: z.boolean().default(true),
+  });
+
 /** Less than this between the selvages is a ribbon, not cloth: it must be wider than any two seams. */
 const NARROWEST = mm(150);
 
@@ -72,6 +114,13 @@ export const clothOptions = (fields: Fields) =>
       price: priceField.optional(),
       /** What there is of it, where that is all there is. */
       have: fields.length(boltLength).optional(),
+      /** Room for the scissors between any two pieces. */
+      between: fields.usual({ least: mm(0), most: MOST_BETWEEN }, { inches: '0 in', metric: '0 cm' }),
+      /** Lengths of it at hand, the oldest first: they are used up before the bolt is cut. */
+      lengths: z.array(lengthOptions(fields)).max(MOST_LENGTHS).default([]),
+      /** Whether more of it may be cut from the bolt. */
+      bolt: z.boolean().default(true),
+      pattern: patternOptions(fields).optional(),
     })
     .superRefine(({ width, selvage, washed, change: { crosswise } }, context) => {
       const least = mm((NARROWEST + 2 * selvage) / (1 - (washed ? 0 : reckoned(crosswise))));
@@ -79,4 +128,6 @@ export const clothOptions = (fields: Fields) =>
     });
 
 export type ClothOptions = z.infer<ReturnType<typeof clothOptions>>;
+export type LengthOptions = z.infer<ReturnType<typeof lengthOptions>>;
+export type PatternOptions = z.infer<ReturnType<typeof patternOptions>>;
 export type ChangeOptions = z.infer<ReturnType<typeof change>>;

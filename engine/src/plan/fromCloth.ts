@@ -51,7 +51,7 @@ function trial(request: SkirtRequest): Tried {
   const { mark } = request;
   const context = { body, stride: strideNeed(body), clothWidth, clothWeight: request.cloth.weight, mark };
   const skirt = draftSkirt(context, request);
-  return { skirt, cloth: layAll(skirt, request.cloth) };
+  return { skirt, cloth: layAll(skirt, request.cloth, request.contrast) };
 }
 
 /** Least cloth before the wash in any lay that fits. */

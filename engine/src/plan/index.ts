@@ -1,3 +1,11 @@
 export { fromCloth, type FromCloth, type FromClothFigureCode } from './fromCloth.ts';
-export { hasProblems, planSkirt, type SkirtPlan, type Stage, type StagedNotice } from './plan.ts';
+export {
+  hasProblems,
+  planOnCloth,
+  planSkirt,
+  type SkirtPlan,
+  type Stage,
+  type StagedNotice,
+} from './plan.ts';
 export { handlesOf, moved, type Handle, type HandleName } from './handles.ts';
+export { searchPlan } from './search.ts';

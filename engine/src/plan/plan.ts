@@ -1,5 +1,12 @@
 import { readBody, strideNeed, type Body, type Stride } from '../body/index.ts';
-import { layAll, layLining, readFabric, type ClothPlan } from '../cloth/index.ts';
+import {
+  layAll,
+  layContrast,
+  layLining,
+  readFabric,
+  type ClothPlan,
+  type ContrastPlan,
+} from '../cloth/index.ts';
 import type { Notice } from '../figure/index.ts';
 import type { SkirtRequest } from '../request/index.ts';
 import { composeRibbons, type Composition } from '../ribbon/index.ts';
@@ -27,6 +34,8 @@ export interface SkirtPlan {
   readonly cloth: ClothPlan;
   /** The lining's own cloth; null where nothing is cut from one. */
   readonly lining: ClothPlan | null;
+  /** The skirt's other cloths that something is cut from, in the order of the document. */
+  readonly contrast: readonly ContrastPlan[];
   readonly lines: readonly StitchLine[];
   readonly supplies: Supplies;
   readonly sewing: Sewing;
@@ -41,14 +50,29 @@ export function planSkirt(request: SkirtRequest): SkirtPlan {
   const fabric = readFabric(request.cloth);
   const skirt = draftSkirt(givenOf(request, { body, stride }, fabric), request);
   const ribbons = composeRibbons(skirt, request.ribbons, request.mark);
-  const cloth = layAll(skirt, request.cloth);
-  const lining = layLining(skirt, request.cloth);
   const lines = seamLines(skirt, ribbons, request.sewing.overlocker ? 'overlocker' : 'zigzag');
+  const start = { request, body, stride, skirt, ribbons, lines };
+  return planOnCloth(start, {
+    cloth: layAll(skirt, request.cloth, request.contrast),
+    lining: layLining(skirt, request.cloth),
+    contrast: layContrast(skirt, request.contrast),
+  });
+}
+
+/** What is known of a skirt before it is laid, and the lays of its cloths. */
+export type Unlaid = Pick<SkirtPlan, 'request' | 'body' | 'stride' | 'skirt' | 'ribbons' | 'lines'>;
+export type Laid = Pick<SkirtPlan, 'cloth' | 'lining' | 'contrast'>;
+
+/** The rest of the line, once it is known how each cloth is laid. */
+export function planOnCloth(start: Unlaid, laid: Laid): SkirtPlan {
+  const { request, body, stride, skirt, ribbons, lines } = start;
+  const { cloth, lining, contrast } = laid;
   const supplies = listSupplies({
     skirt,
     ribbons,
     cloth,
     lining,
+    contrast,
     lines,
     clothOptions: request.cloth,
     ribbonOptions: request.ribbons,
@@ -66,26 +90,15 @@ export function planSkirt(request: SkirtRequest): SkirtPlan {
     supplies,
     options: request.sewing,
   });
+  const others = contrast.flatMap((each) => each.cloth.notices);
   const found: [Stage, readonly Notice[]][] = [
     ['body', [...body.notices, ...stride.notices]],
     ['cut', skirt.notices],
     ['ribbons', ribbons.notices],
-    ['cloth', [...cloth.notices, ...(lining?.notices ?? [])]],
+    ['cloth', [...cloth.notices, ...(lining?.notices ?? []), ...others]],
     ['supplies', supplies.notices],
   ];
-  return {
-    request,
-    body,
-    stride,
-    skirt,
-    ribbons,
-    cloth,
-    lining,
-    lines,
-    supplies,
-    sewing,
-    notices: staged(found),
-  };
+  return { ...start, ...laid, supplies, sewing, notices: staged(found) };
 }
 
 function staged(found: readonly (readonly [Stage, readonly Notice[]])[]): StagedNotice[] {

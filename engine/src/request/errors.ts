@@ -69,31 +69,37 @@ export function valueAt(raw: unknown, path: readonly PropertyKey[]): unknown {
 
 type Issue = z.core.$ZodIssue;
 
+type PathOf = (path: readonly PropertyKey[]) => readonly PropertyKey[];
+
+/** What the schema read. */
+interface Reading {
+  readonly raw: unknown;
+  readonly keysAt: (path: readonly PropertyKey[]) => string[];
+  /** Where the person wrote what stands at a path of `raw`. */
+  readonly writtenAt: PathOf;
+}
+
 /** Turns what the schema found into our own errors. */
 export function errorsOf(
   issues: readonly Issue[],
   raw: unknown,
   keysAt: (path: readonly PropertyKey[]) => string[],
+  writtenAt: PathOf = (path) => path,
 ): RequestError[] {
-  return issues.flatMap((issue) => errorOf(issue, issue.path, raw, keysAt));
+  return issues.flatMap((issue) => errorOf(issue, issue.path, { raw, keysAt, writtenAt }));
 }
 
-function errorOf(
-  issue: Issue,
-  path: readonly PropertyKey[],
-  raw: unknown,
-  keysAt: (path: readonly PropertyKey[]) => string[],
-): RequestError[] {
-  const value = valueAt(raw, path);
+function errorOf(issue: Issue, path: readonly PropertyKey[], reading: Reading): RequestError[] {
+  const value = valueAt(reading.raw, path);
   const error = (code: RequestErrorCode, params: RequestError['params'] = {}): RequestError[] => [
-    { path: pathText(path), code, read: asRead(value), params },
+    { path: pathText(reading.writtenAt(path)), code, read: asRead(value), params },
   ];
   switch (issue.code) {
     case 'invalid_type':
       return value === undefined ? error('missing') : error('wrongType', { expected: issue.expected });
     case 'unrecognized_keys': {
-      const known = keysAt(path);
-      return issue.keys.map((key) => unknownKey(key, path, raw, known));
+      const known = reading.keysAt(path);
+      return issue.keys.map((key) => unknownKey(key, path, known, reading));
     }
     case 'invalid_value':
       return value === undefined
@@ -107,7 +113,7 @@ function errorOf(
         limit: Number(issue.maximum),
       });
     case 'invalid_union':
-      return unionError(issue, path, raw, keysAt) ?? error('wrongShape');
+      return unionError(issue, path, reading) ?? error('wrongShape');
     case 'custom':
       return error(...customFault(issue));
     default:
@@ -119,10 +125,10 @@ function errorOf(
 function unknownKey(
   key: string,
   path: readonly PropertyKey[],
-  raw: unknown,
   known: readonly string[],
+  { raw, writtenAt }: Reading,
 ): RequestError {
-  const where = { path: pathText([...path, key]), read: asRead(valueAt(raw, [...path, key])) };
+  const where = { path: pathText(writtenAt([...path, key])), read: asRead(valueAt(raw, [...path, key])) };
   return known.includes(key)
     ? { ...where, code: 'wrongShape', params: {} }
     : { ...where, code: 'unknownKey', params: { key, known: known.join(', ') } };
@@ -132,25 +138,25 @@ function unknownKey(
 function unionError(
   issue: Issue & { code: 'invalid_union' },
   path: readonly PropertyKey[],
-  raw: unknown,
-  keysAt: (path: readonly PropertyKey[]) => string[],
+  reading: Reading,
 ): RequestError[] | null {
+  const { raw } = reading;
+  const where = pathText(reading.writtenAt(path));
   if ('options' in issue && Array.isArray(issue.options)) {
     const values = issue.options
       .filter((option) => option !== null && option !== undefined)
       .map(String)
       .join(', ');
-    return [{ path: pathText(path), code: 'notOneOf', read: asRead(valueAt(raw, path)), params: { values } }];
+    return [{ path: where, code: 'notOneOf', read: asRead(valueAt(raw, path)), params: { values } }];
   }
-  if (valueAt(raw, path) === undefined)
-    return [{ path: pathText(path), code: 'missing', read: '', params: {} }];
+  if (valueAt(raw, path) === undefined) return [{ path: where, code: 'missing', read: '', params: {} }];
   const depth = (branch: readonly Issue[]): number => Math.max(0, ...branch.map((each) => each.path.length));
   const misfit = (branch: readonly Issue[]): number =>
     branch.reduce((sum, each) => sum + keysThatDoNotFit(each, path, raw), 0);
   const meant = [...issue.errors]
     .filter((branch) => branch.length > 0 && !isOfAnotherType(branch))
     .sort((a, b) => misfit(a) - misfit(b) || depth(b) - depth(a))[0];
-  return meant ? meant.flatMap((each) => errorOf(each, [...path, ...each.path], raw, keysAt)) : null;
+  return meant ? meant.flatMap((each) => errorOf(each, [...path, ...each.path], reading)) : null;
 }
 
 /** A branch that reads another kind of value altogether: it has nothing to say of this one's parts. */

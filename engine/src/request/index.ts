@@ -1,4 +1,7 @@
-export { LARGEST_REQUEST, parseRequest, parseRequestText, type ParsedRequest } from './parse.ts';
+export { parseRequest, parseRequestText, type ParsedRequest } from './parse.ts';
+export { LARGEST_REQUEST } from './read.ts';
+export { isClassText, parseClass, parseClassText, type ParsedClass } from './parseClass.ts';
+export { classOfOne, type ClassCloth, type ClassRequest, type ClassSkirt } from './classRequest.ts';
 export {
   languages,
   paperSizes,
@@ -10,10 +13,11 @@ export {
   type PaperSize,
   type SkirtRequest,
 } from './request.ts';
-export { requestJsonSchema } from './schema.ts';
+export { classJsonSchema, requestJsonSchema } from './schema.ts';
 export type { RequestError, RequestErrorCode } from './errors.ts';
 export { changed, standingAt, undoing, type Change, type RequestDocument } from './change.ts';
 export { exampleRequest } from './example.ts';
+export { exampleClass } from './exampleClass.ts';
 export { writtenGaps, writtenRows, type WrittenBand, type WrittenRow } from './written.ts';
 export {
   cutWishes,

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { bodyOptions } from '../body/index.ts';
-import { clothOptions } from '../cloth/index.ts';
+import { clothOptions, contrastOptions } from '../cloth/index.ts';
 import type { Fields } from '../fields/index.ts';
 import { ribbonOptions } from '../ribbon/index.ts';
 import { sewingOptions } from '../sewing/index.ts';
@@ -70,6 +70,8 @@ export const requestSchema = (fields: Fields) => {
     extras: extrasOptions(fields).prefault({}),
     ribbons: ribbonOptions(fields).prefault({}),
     cloth: clothOptions(fields).prefault({}),
+    /** Other cloths of the skirt, and which pieces are cut from each. */
+    contrast: contrastOptions(fields),
     supplies: suppliesOptions(fields).prefault({}),
     sewing: sewingOptions().prefault({}),
     paper: z.enum(paperSizes).default(metric ? 'a4' : 'letter'),

@@ -38,7 +38,8 @@ function asked(path: readonly PropertyKey[]): object {
   const [room, part] = path;
   if (room === 'body' && part === 'growing')
     return { body: { growing: { reference: 'girls', ageMonths: 60, measuredOn: '2026-03-14' } } };
-  return room === 'extras' && path.length > 2 ? { extras: { [String(part)]: {} } } : {};
+  const isWithin = (room === 'extras' || room === 'cloth') && path.length > 2;
+  return isWithin ? { [room]: { [String(part)]: {} } } : {};
 }
 
 function deepMerge(under: object, over: object): object {

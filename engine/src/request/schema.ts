@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { fieldsFor } from '../fields/index.ts';
 import type { MeasureSystem } from '../units/index.ts';
+import { CLASS_VERSION, classSchema } from './classRequest.ts';
 import { valueAt } from './errors.ts';
 import { REQUEST_VERSION, requestSchema } from './request.ts';
 
@@ -14,6 +15,14 @@ export function requestJsonSchema(system: MeasureSystem = 'inches'): JsonSchema 
   return {
     ...z.toJSONSchema(requestSchema(fieldsFor(undefined, system)), { io: 'input' }),
     title: `Ribbonwright skirt request, version ${String(REQUEST_VERSION)}`,
+  };
+}
+
+/** JSON Schema (draft 2020-12) of a class. A part that a skirt gives anew is described as if it stood alone. */
+export function classJsonSchema(system: MeasureSystem = 'inches'): JsonSchema {
+  return {
+    ...z.toJSONSchema(classSchema(fieldsFor(undefined, system)), { io: 'input' }),
+    title: `Ribbonwright class request, version ${String(CLASS_VERSION)}`,
   };
 }
 

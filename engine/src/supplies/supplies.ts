@@ -1,4 +1,4 @@
-import { type ClothOptions, type ClothPlan } from '../cloth/index.ts';
+import type { ClothOptions, ClothPlan, ContrastPlan } from '../cloth/index.ts';
 import { colourKey } from '../fields/index.ts';
 import type { Notice } from '../figure/index.ts';
 import { ribbonTotals, type Composition, type RibbonOptions, type RibbonTotal } from '../ribbon/index.ts';
@@ -29,6 +29,8 @@ export interface SuppliesInput {
   readonly cloth: ClothPlan;
   /** Null where nothing is cut from a cloth of its own. */
   readonly lining: ClothPlan | null;
+  /** The skirt's other cloths. */
+  readonly contrast: readonly ContrastPlan[];
   readonly lines: readonly StitchLine[];
   readonly clothOptions: ClothOptions;
   readonly ribbonOptions: RibbonOptions;
@@ -41,7 +43,8 @@ export function listSupplies(input: SuppliesInput): Supplies {
   const totals = ribbonTotals(input.ribbons.rows);
   const thread = threadTotals(inOneColour(input), input.options.thread);
   const items = [
-    clothItem(input),
+    clothItem(input.cloth, input.clothOptions, input),
+    ...input.contrast.map(({ cloth, options }) => clothItem(cloth, options, input)),
     ...liningItems(input),
     ...totals.map((total) => ribbonItem(total, input)),
     ...waistItems(input.skirt, input),
@@ -76,15 +79,18 @@ function noticesOf({ ribbons, clothOptions, ribbonOptions }: SuppliesInput): Not
   return notices;
 }
 
-function clothItem(input: SuppliesInput): Item {
-  const { chosen } = input.cloth;
+function clothItem(
+  { chosen }: ClothPlan,
+  { colour, width, price }: ClothOptions,
+  input: SuppliesInput,
+): Item {
   return {
     what: 'cloth',
-    colour: input.clothOptions.colour,
-    width: figure.length(input.clothOptions.width, 'supplies.boltWidth'),
+    colour,
+    width: figure.length(width, 'supplies.boltWidth'),
     need: chosen.clothBefore,
     buy: chosen.toBuy,
-    price: priced(input.clothOptions.price, chosen.toBuy, input),
+    price: priced(price, chosen.toBuy, input),
     advice: ['boltWidth', 'cutCrooked'],
   };
 }

@@ -5,9 +5,12 @@ import type { Rect } from '../free.ts';
 import { place, type Choice, type Laying } from '../place.ts';
 import type { Table } from './table.ts';
 
-/** Cloth in a single layer: the strip that is left beside the panels once they are cut, or the bolt beyond them. */
+/**
+ * Cloth that is laid besides: the strip that is left beside the panels once they are cut, the bolt beyond them, or another
+ * length of the same cloth.
+ */
 export interface MoreTable extends Table {
-  readonly where: 'beside' | 'beyond';
+  readonly where: 'beside' | 'beyond' | 'another';
 }
 
 /** Strips that stay free beside what is laid, each in one piece along the bolt with a selvage of its own. */

@@ -1,0 +1,90 @@
+import type { Figure, Notice } from '../../figure/index.ts';
+import { mm, type Mm } from '../../units/index.ts';
+import { figure } from '../codes.ts';
+import { beforeWash, toBuy } from '../fabric.ts';
+import type { LayKind } from '../options.ts';
+import { byHand, type HandLaid } from './byHand.ts';
+import type { ClothJob, FoundCloth, FoundTable } from './found.ts';
+
+/** What is known of a job before any search. */
+export interface Known {
+  readonly job: ClothJob;
+  readonly way: LayKind;
+  /** The skirts laid by hand, each in its best way; null where one can't be. */
+  readonly hand: readonly HandLaid[] | null;
+  /** Cloth before the wash that they take so. */
+  readonly handBefore: Figure<Mm> | null;
+}
+
+export function knownOf(job: ClothJob, way: LayKind): Known {
+  const hand = byHand(job);
+  return { job, way, hand, handBefore: hand && handFigure(hand, job) };
+}
+
+const handFigure = (hand: readonly HandLaid[], { fabric }: ClothJob): Figure<Mm> => {
+  const after = hand.reduce((sum, { lay }) => sum + lay.clothAfter.value, 0);
+  return beforeWash(figure.length(mm(after), 'cloth.byHand'), fabric.lengthwise);
+};
+
+interface Answer {
+  readonly tables: readonly FoundTable[];
+  /** Length after the wash that no lay of this way takes less than. */
+  readonly bound: number;
+  readonly evaluations: number;
+  readonly notices: readonly Notice[];
+}
+
+/** A lay with all that is to be known of it. */
+export function assembled({ job, way, handBefore }: Known, answer: Answer): FoundCloth {
+  const { fabric } = job;
+  const { tables, evaluations, notices } = answer;
+  const used = (all: readonly FoundTable[]): number => all.reduce((sum, each) => sum + each.used, 0);
+  const clothAfter = figure.length(mm(used(tables)), 'cloth.foundAfter');
+  const clothBefore = beforeWash(clothAfter, fabric.lengthwise);
+  const ofBolt = used(tables.filter(({ from }) => from.length === null));
+  const bought = (length: number): Figure<Mm> =>
+    length <= 0
+      ? figure.length(mm(0), 'cloth.nothingToBuy')
+      : toBuy(beforeWash(figure.length(mm(length), 'cloth.foundUsed'), fabric.lengthwise), fabric);
+  const fits = notices.every(({ level }) => level !== 'problem');
+  const lowerBound = Math.min(answer.bound, clothAfter.value);
+  const buys = bought(ofBolt);
+  return {
+    fabric,
+    kind: way,
+    tables,
+    clothAfter,
+    clothBefore,
+    toBuy: buys,
+    byHand: handBefore,
+    saved: handBefore && savedOf(handBefore, clothBefore),
+    lowerBound: figure.length(mm(lowerBound), 'cloth.leastPossible'),
+    proven:
+      fits && (buys.value === 0 || bought(lowerBound - (clothAfter.value - ofBolt)).value >= buys.value),
+    evaluations,
+    fits,
+    notices,
+  };
+}
+
+const savedOf = (hand: Figure<Mm>, found: Figure<Mm>): Figure<Mm> =>
+  figure.length(mm(Math.max(0, hand.value - found.value)), 'cloth.savedLength', { byHand: hand, found });
+
+/** What binary fractions lose saves no cloth. */
+const HAIR = 1e-6;
+
+/** Whether one lay is to be taken rather than another: one that fits, then what the shop cuts, then what is used. */
+export function isBetter(one: FoundCloth, other: FoundCloth): boolean {
+  if (one.fits !== other.fits) return one.fits;
+  const bought = one.toBuy.value - other.toBuy.value;
+  if (Math.abs(bought) > HAIR) return bought < 0;
+  return one.clothAfter.value < other.clothAfter.value - HAIR;
+}
+
+/** No lay at all, and why. */
+export const nothing = (notices: readonly Notice[]): Answer => ({
+  tables: [],
+  bound: 0,
+  evaluations: 0,
+  notices,
+});

@@ -1,0 +1,80 @@
+import { describe, expect, test } from 'vitest';
+import { planOf, type RawRequest } from '../../testing/requests.ts';
+import type { FoundCloth, Wanted } from './found.ts';
+import { MEETS } from './match.ts';
+import { seamMeets } from './meets.ts';
+import { searchCloth } from './search.ts';
+import { faultsOf } from './testing/faults.ts';
+import { clothJobOf, wantedOf } from './wanted.ts';
+
+interface Laid {
+  readonly found: FoundCloth;
+  readonly wanted: Wanted;
+}
+
+function laidOn(pattern: object, raw: RawRequest): Laid {
+  const plan = planOf({ ...raw, cloth: { width: '150 cm', ...raw.cloth, pattern } });
+  const wanted = wantedOf(plan.skirt, [], 'own');
+  if (!wanted) throw new Error('nothing is cut');
+  const job = clothJobOf(plan.request.cloth, [wanted]);
+  const found = searchCloth(job, 'open', { seed: 1, evaluations: 1000 });
+  if (found.fits) expect(faultsOf(found, job)).toEqual([]);
+  return { found, wanted };
+}
+
+const patterns = {
+  stripes: { across: '4 cm' },
+  bands: { along: '7 cm' },
+  checks: { across: '3 cm', along: '5 cm', at: { along: '1 cm', across: '2 cm' } },
+};
+const cuts: Readonly<Record<string, RawRequest>> = {
+  'a flared skirt': {},
+  'a curved one': { cut: { kind: 'flared', hemline: 'level' } },
+  'six gores': { cut: { kind: 'gored' } },
+  'eight gores': { cut: { kind: 'gored', gores: 8 } },
+  'a body that is longer behind': {
+    body: { levels: { front: '100 cm', back: '104 cm' } },
+    cut: { kind: 'gored' },
+  },
+  tiers: { cut: { kind: 'tiered' } },
+};
+const cases = Object.entries(patterns).flatMap(([name, pattern]) =>
+  Object.entries(cuts).map(([cut, raw]) => ({ name, pattern, cut, raw })),
+);
+
+describe('a pattern that has to meet', () => {
+  test.each(cases)('$name on $cut: within a millimetre at every seam, as drawn', ({ pattern, raw }) => {
+    const { found, wanted } = laidOn(pattern, raw);
+    expect(found.fits).toBe(true);
+    const meets = seamMeets(found, [wanted]);
+    expect(meets.length).toBe(wanted.seams.length);
+    const off = meets.filter((each) => each.off.value > MEETS);
+    const told = found.notices.filter(({ code }) => code === 'cloth.seamNotMatched');
+    expect(told.length).toBe(off.length);
+    expect(off.map(({ seam }) => `${seam.before.name} ${String(seam.before.number)}`)).toEqual([]);
+  });
+
+  test('left to fall as it does, it is off somewhere', () => {
+    const { found, wanted } = laidOn(
+      { across: '13 cm', along: '17 cm', match: false },
+      cuts['eight gores'] ?? {},
+    );
+    expect(seamMeets(found, [wanted]).some(({ off }) => off.value > MEETS)).toBe(true);
+    expect(found.notices).toEqual([]);
+  });
+
+  test('whole widths have their stripes where the cloth has them: seams at which that is off are told', () => {
+    const { found } = laidOn({ across: '4 cm' }, { cut: { kind: 'gathered', widths: 2 } });
+    expect(found.fits).toBe(true);
+    expect(found.notices.map(({ code }) => code)).toContain('cloth.seamNotMatched');
+  });
+
+  test('it is cut in one layer', () => {
+    const plan = planOf({ cloth: { pattern: { across: '4 cm' } } });
+    const wanted = wantedOf(plan.skirt, [], 'own');
+    const job = clothJobOf(plan.request.cloth, wanted ? [wanted] : []);
+    const found = searchCloth(job, 'lengthwise fold', { seed: 1, evaluations: 10 });
+    expect(found.fits).toBe(false);
+    expect(found.notices.map(({ code }) => code)).toEqual(['cloth.matchInOneLayer']);
+  });
+});

@@ -1,0 +1,66 @@
+import type { Figure } from '../../figure/index.ts';
+import type { Point } from '../../geometry/index.ts';
+import type { Panel } from '../../skirt/index.ts';
+import { mm, type Mm } from '../../units/index.ts';
+import { figure } from '../codes.ts';
+import type { FoundCloth, PanelSeam, Wanted } from './found.ts';
+import { liesAs, type OnTable } from './lies.ts';
+import { apart } from './match.ts';
+import { joinOf, pairsAlong } from './seamJoin.ts';
+
+/** How well a pattern meets at one seam, at the stitching line. */
+export interface SeamMeet {
+  readonly wearer: string;
+  readonly seam: PanelSeam;
+  /** Whether the edges slope alike, so that the whole seam is looked at; else only the notch that both have. */
+  readonly whole: boolean;
+  /** Farthest that a line of the pattern on one side is from its partner on the other. */
+  readonly off: Figure<Mm>;
+}
+
+/**
+ * Whether stripes and bands meet at each seam, read off the pieces as they are drawn on the table: nothing of how they
+ * were placed is asked. At places along the stitching, the same distance from the hem on both panels, the pattern has
+ * run on or is mirrored. Seams whose panels are not drawn whole are left out.
+ */
+export function seamMeets(
+  { tables, fabric }: Pick<FoundCloth, 'tables' | 'fabric'>,
+  wanted: readonly Wanted[],
+): SeamMeet[] {
+  const { pattern } = fabric;
+  if (!pattern) return [];
+  const placesOf = (wearer: string, panel: Panel): OnTable | null => {
+    for (const table of tables)
+      for (const piece of table.pieces)
+        if (piece.wearer === wearer && piece.panels.includes(panel) && !piece.onFold)
+          return liesAs(piece, panel)?.at ?? null;
+    return null;
+  };
+  return wanted.flatMap(({ wearer, seams }) =>
+    seams.flatMap((seam): SeamMeet[] => {
+      const [before, after] = [placesOf(wearer, seam.before), placesOf(wearer, seam.after)];
+      if (!before || !after) return [];
+      const join = joinOf(seam);
+      const pairs = (join.whole ? pairsAlong(seam) : [join]).map((pair) => ({
+        before: before(pair.before),
+        after: after(pair.after),
+      }));
+      const off = Math.max(
+        farthest(pairs, ({ x }) => x - pattern.at.along, pattern.along),
+        farthest(pairs, ({ y }) => y - pattern.at.across, pattern.across),
+      );
+      return [{ wearer, seam, whole: join.whole, off: figure.length(mm(off), 'cloth.matchedWithin') }];
+    }),
+  );
+}
+
+/** Along a whole seam the pattern either runs on or is mirrored: the better of the two. */
+function farthest(
+  pairs: readonly { readonly before: Point; readonly after: Point }[],
+  from: (at: Point) => number,
+  repeat: number | null,
+): number {
+  const most = (way: 1 | -1): number =>
+    Math.max(...pairs.map(({ before, after }) => apart(from(before) - way * from(after), repeat)));
+  return Math.min(most(1), most(-1));
+}

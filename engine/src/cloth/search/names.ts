@@ -1,0 +1,25 @@
+import type { NoticeParam } from '../../figure/index.ts';
+import type { Cutting } from '../blocks.ts';
+import type { PanelSeam } from './found.ts';
+
+type Params = Readonly<Record<string, NoticeParam>>;
+
+/** Pieces by their names, and how many there are of each. */
+export function countsOf(cuttings: readonly Cutting[]): Params[] {
+  const counts = new Map<string, number>();
+  const count = (name: string): void => void counts.set(name, (counts.get(name) ?? 0) + 1);
+  for (const { copies } of cuttings)
+    for (const { panels, parts } of copies) {
+      for (const { name } of panels) count(`panel ${name}`);
+      for (const { name } of parts) count(`part ${name}`);
+    }
+  return [...counts].map(([piece, many]) => ({ piece, count: many }));
+}
+
+/** The two panels of a seam, each by its name and its number. */
+export const seamParams = ({ before, after }: PanelSeam): Params => ({
+  before: `panel ${before.name}`,
+  beforeNumber: before.number,
+  after: `panel ${after.name}`,
+  afterNumber: after.number,
+});

@@ -1,0 +1,191 @@
+import type { Notice } from '../../figure/index.ts';
+import type { Effort, Packing, Placement } from '../../packing/index.ts';
+import { caution, problem } from '../codes.ts';
+import type { Cutting } from '../blocks.ts';
+import { assembled, isBetter, nothing, type Known } from './assemble.ts';
+import type { ClothEffort } from './effort.ts';
+import type { ClothJob, FoundCloth } from './found.ts';
+import { handStart, type HandPlaced } from './handStart.ts';
+import { looseOn } from './loose.ts';
+import { breadthOf, inARow, lotsOf, packLots, placedOf, relaxed, type Lot } from './lots.ts';
+import { MEETS, phasesOn } from './match.ts';
+import { seamMeets } from './meets.ts';
+import { boundOf } from './bound.ts';
+import { countsOf, seamParams } from './names.ts';
+import { shared } from './shares.ts';
+import { stripOf } from './strip.ts';
+import { beyond, tablesOf, type StripWay } from './tables.ts';
+import { onItsSide, variantsOf, type Variant } from './variants.ts';
+
+/** Part of the effort that goes to seeing which variant is the most promising, each. */
+const TRIAL = 0.1;
+
+interface Run {
+  readonly lots: readonly Lot[];
+  readonly variant: Variant;
+  readonly unfit: readonly Cutting[];
+  readonly start: readonly HandPlaced[] | null;
+}
+
+/**
+ * The best lay that the packing finds on the cloth laid so: short runs of every variant, then a long one of the most
+ * promising. `offer` is told of each better one.
+ */
+export function packed(
+  known: Known,
+  way: StripWay,
+  effort: ClothEffort,
+  offer: (found: FoundCloth) => void,
+): FoundCloth {
+  const { job, hand } = known;
+  const { fabric, wanted } = job;
+  const strip = stripOf(job, way);
+  const phases = phasesOn(fabric, wanted);
+  const run = (variant: Variant, start: Run['start']): Run => {
+    const lots = lotsOf(variant.lying, fabric, phases).map((lot) => relaxed(lot, strip));
+    const fits = (lot: Lot): boolean => breadthOf(lot) <= strip.width + HAIR;
+    return {
+      lots: lots.filter(fits),
+      variant,
+      unfit: lots.filter((lot) => !fits(lot)).flatMap(({ members }) => members.map(({ cutting }) => cutting)),
+      start,
+    };
+  };
+  const runs: Run[] = variantsOf(job, way).map((variant) => run(variant, null));
+  const started = way === 'open' && hand ? handStart(hand, job, strip) : null;
+  if (started) {
+    const asByHand = run({ lying: started.map(({ lying }) => lying), loose: [] }, started);
+    const alike = runs.findIndex((each) => isSameRun(each, asByHand));
+    if (alike >= 0) runs.splice(alike, 1, asByHand);
+    else runs.unshift(asByHand);
+  }
+  if (
+    (fabric.oneWay || fabric.pattern?.match === true) &&
+    way === 'open' &&
+    runs.every(({ unfit }) => unfit.length > 0)
+  )
+    runs.push(run(onItsSide(job), null));
+  const fewest = Math.min(...runs.map(({ unfit }) => unfit.length));
+  const able = runs.filter(({ unfit }) => unfit.length === fewest);
+  let evaluations = 0;
+  const bounds = new Map<Run, number>();
+  const convert = ({ lots, variant, unfit }: Run, packing: Packing): FoundCloth => {
+    const tables = tablesOf(placedOf(lots, packing.placements), strip, way, fabric);
+    const missing = beyond(placedOf(lots, packing.placements), strip);
+    const bolt = job.lengths.find(({ length }) => length === null);
+    const loose = bolt ? looseOn(variant.loose, tables, way, bolt, fabric) : { tables: [], unfit: [] };
+    const lacking = [
+      ...missing.map(({ lying }) => lying.cutting),
+      ...(bolt ? [] : variant.loose.map(({ cutting }) => cutting)),
+    ];
+    const found = [...tables, ...loose.tables];
+    return assembled(known, {
+      tables: found,
+      bound: boundOf(
+        job,
+        way,
+        able.map((each) => bounds.get(each) ?? 0),
+      ),
+      evaluations: evaluations + packing.evaluations,
+      notices: [
+        ...tooLarge([...unfit, ...loose.unfit], job),
+        ...offAt(found, job),
+        ...countsOf(lacking).map((params) => problem('cloth.notEnoughAtHand', params)),
+      ],
+    });
+  };
+  const attempt = (
+    each: Run,
+    start: readonly Placement[] | null,
+    share: Pick<Effort, 'evaluations' | 'spent'>,
+  ): Packing | null => {
+    let enough = false;
+    let asked = 0;
+    let told = Infinity;
+    // A search that finds no place to try at all comes to an end too.
+    const most = share.evaluations ?? Infinity;
+    const result = packLots(each.lots, strip, fabric, start, {
+      ...share,
+      seed: effort.seed,
+      ...(share.spent || share.evaluations !== undefined
+        ? { spent: () => (enough || asked++ > most ? 1 : (share.spent?.() ?? 0)) }
+        : {}),
+      better(packing) {
+        bounds.set(each, packing.lowerBound);
+        // A hair's gain in a long lay is told with the next one: reading a lay off the strip takes its time.
+        if (strip.lengths.length === 1 && packing.length > told * (1 - WORTH_TELLING)) return;
+        told = packing.length;
+        const found = convert(each, packing);
+        // Where what is at hand is enough there is nothing to save.
+        enough = found.fits && found.toBuy.value === 0;
+        offer(found);
+      },
+    });
+    return result.ok ? result.packing : null;
+  };
+  const shares = shared(effort, able.length, TRIAL);
+  const tried = able.flatMap((each, i) => {
+    const start = each.start && placementsOf(each.lots, each.start);
+    const packing =
+      attempt(each, start, shares.trial(i)) ??
+      attempt(each, inARow(each.lots, strip, fabric), shares.trial(i));
+    if (!packing) return [];
+    bounds.set(each, packing.lowerBound);
+    evaluations += packing.evaluations;
+    return [{ run: each, packing }];
+  });
+  const [first] = tried;
+  const best = tried.reduce<typeof first>((most, each) => {
+    if (!most) return each;
+    const [one, other] = [convert(each.run, each.packing), convert(most.run, most.packing)];
+    return isBetter(one, other) ? each : most;
+  }, first);
+  if (!best) return assembled(known, nothing([problem('cloth.cantMatch')]));
+  const found = (packing: Packing): FoundCloth => convert(best.run, { ...packing, evaluations: 0 });
+  const soFar = found(best.packing);
+  if (tried.length === 1 || soFar.proven) return soFar;
+  const further = attempt(best.run, best.packing.placements, shares.rest(evaluations));
+  if (!further) return soFar;
+  bounds.set(best.run, further.lowerBound);
+  evaluations += further.evaluations;
+  return found(further);
+}
+
+const HAIR = 1e-6;
+/** Share of the length. */
+const WORTH_TELLING = 0.0005;
+
+const isSameRun = (one: Run, other: Run): boolean =>
+  one.lots.length === other.lots.length &&
+  one.lots.every(({ item, members }) =>
+    other.lots.some(
+      (lot) =>
+        lot.members.length === members.length &&
+        lot.item.outline.length === item.outline.length &&
+        lot.item.outline.every(({ x, y }, i) => {
+          const at = item.outline[i];
+          return at !== undefined && Math.abs(at.x - x) < 0.01 && Math.abs(at.y - y) < 0.01;
+        }),
+    ),
+  );
+
+/** Pieces as they were laid by hand, as copies of their lots. */
+function placementsOf(lots: readonly Lot[], start: readonly HandPlaced[]): Placement[] {
+  return start.flatMap(({ lying, placement }) => {
+    const item = lots.findIndex(({ members }) => members.includes(lying));
+    return item < 0 ? [] : [{ ...placement, item }];
+  });
+}
+
+/** Seams at which a pattern that has to meet does not: read off the lay. */
+function offAt(tables: FoundCloth['tables'], { fabric, wanted }: ClothJob): Notice[] {
+  if (fabric.pattern?.match !== true) return [];
+  return seamMeets({ tables, fabric }, wanted)
+    .filter(({ off }) => off.value > MEETS)
+    .map(({ seam }) => caution('cloth.seamNotMatched', seamParams(seam)));
+}
+
+const tooLarge = (cuttings: readonly Cutting[], { fabric }: ClothJob): Notice[] =>
+  [...new Set(cuttings.map(({ cut }) => cut))].map(({ piece }) =>
+    problem('cloth.pieceTooLarge', { width: piece.width, depth: piece.depth, usable: fabric.usable }),
+  );

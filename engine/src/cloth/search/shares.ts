@@ -1,0 +1,24 @@
+import type { ClothEffort } from './effort.ts';
+
+type Share = Pick<ClothEffort, 'evaluations' | 'spent'>;
+
+interface Shares {
+  /** A short run of one of several variants. */
+  readonly trial: (at: number) => Share;
+  /** All that is left, once so many evaluations are used. */
+  readonly rest: (used: number) => Share;
+}
+
+/** Parts an effort between short runs of several variants and a long one of the best; a single variant has all of it. */
+export function shared({ evaluations, spent }: ClothEffort, variants: number, trial: number): Shares {
+  const part = (from: number, to: number, most: number | undefined): Share => ({
+    ...(most === undefined ? {} : { evaluations: Math.max(1, Math.floor(most)) }),
+    ...(spent ? { spent: () => (spent() - from) / (to - from) } : {}),
+  });
+  if (variants === 1) return { trial: () => part(0, 1, evaluations), rest: () => part(0, 1, 1) };
+  return {
+    trial: (at) =>
+      part(at * trial, (at + 1) * trial, evaluations === undefined ? undefined : evaluations * trial),
+    rest: (used) => part(variants * trial, 1, evaluations === undefined ? undefined : evaluations - used),
+  };
+}

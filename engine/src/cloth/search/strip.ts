@@ -1,0 +1,155 @@
+import type { Corner, Outline } from '../../packing/index.ts';
+import type { Fabric } from '../fabric.ts';
+import type { LayKind } from '../options.ts';
+import type { ClothJob, ClothLength, Flaw } from './found.ts';
+
+/** One length of cloth as it lies on the strip, folded as the way asks. */
+export interface Laid {
+  readonly from: ClothLength;
+  /** Along the strip; the end of the bolt is without end. */
+  readonly start: number;
+  readonly end: number;
+  /** Across it, between selvages or from selvage to fold. */
+  readonly low: number;
+  readonly high: number;
+  /** Where nothing may be cut, on the strip. */
+  readonly flaws: readonly Outline[];
+}
+
+/** All lengths of one cloth end to end, in the order of their use. */
+export interface Strip {
+  readonly width: number;
+  readonly lengths: readonly Laid[];
+  readonly keepOut: readonly Outline[];
+  /** What lies past this found no cloth at all: infinite where there is a bolt. */
+  readonly end: number;
+  /** As the shop sells the bolt, on the strip. */
+  readonly sold: { readonly step: number; readonly least: number } | null;
+}
+
+/** Binary fractions may make a width a hair larger than the cloth it was cut from. */
+const HAIR = 0.002;
+
+/** Between two lengths: any thickness keeps pieces from lying over both. */
+const WALL = 10;
+
+/** How many layers of cloth lie across and along the strip. */
+const foldsOf = (way: LayKind): { readonly across: number; readonly along: number } => ({
+  across: way === 'lengthwise fold' ? 2 : 1,
+  along: way === 'crosswise fold' ? 2 : 1,
+});
+
+/** Width between the selvages after the wash. */
+export const usableOf = ({ width }: ClothLength, { crosswise, selvage }: Fabric): number =>
+  Math.max(0, width * (1 - crosswise.value) - 2 * selvage.value);
+
+/** Length after the wash; infinite for the bolt. */
+export const lengthOf = ({ length }: ClothLength, { lengthwise }: Fabric): number =>
+  length === null ? Infinity : length * (1 - lengthwise.value);
+
+/** Lays the lengths of a job end to end. */
+export function stripOf({ fabric, lengths }: ClothJob, way: LayKind): Strip {
+  const folds = foldsOf(way);
+  const room = (length: ClothLength): number => usableOf(length, fabric) / folds.across;
+  const width = Math.max(1, ...lengths.map(room)) + HAIR;
+  const spacing = fabric.between.value;
+  const keepOut: Outline[] = [];
+  const laid: Laid[] = [];
+  const step = (fabric.step.value * (1 - fabric.lengthwise.value)) / folds.along;
+  const repeat = fabric.pattern?.match === true ? fabric.pattern.along : null;
+  let start = 0;
+  for (const from of lengths) {
+    if (from.length === null && laid.length > 0 && repeat === null) start = nextMultiple(start, step);
+    if (repeat !== null) start = nextMultiple(start, repeat);
+    const before = laid.at(-1);
+    if (before) keepOut.push(upright(before.end + spacing, start - spacing, -1, width + 1));
+    const along = lengthOf(from, fabric) / folds.along;
+    const end = start + along;
+    // The fold is the strip's upper edge: a narrower length keeps away from the lower one.
+    const low = way === 'lengthwise fold' ? width - room(from) : 0;
+    const high = low + room(from);
+    const reach = along === Infinity ? null : end;
+    const flaws = from.flaws.flatMap((flaw) =>
+      flawOn(washed(flaw, fabric), way, { start, low, room: room(from), along }),
+    );
+    laid.push({ from, start, end, low, high: Math.min(width, high + HAIR), flaws });
+    keepOut.push(...flaws);
+    const [beside, besideTo] =
+      way === 'lengthwise fold' ? [-1, low - spacing - HAIR] : [high + spacing + HAIR, width + 1];
+    // A narrow bolt without end is kept narrow for as long as any lay may get.
+    if (besideTo - beside > 1.5)
+      keepOut.push(upright(start - WALL / 2, (reach ?? start + FAR) + WALL / 2, beside, besideTo));
+    start = end + 2 * spacing + WALL;
+  }
+  const last = laid.at(-1);
+  const end = last?.end ?? 0;
+  if (end !== Infinity) keepOut.push(upright(end + spacing, end + spacing + WALL, -1, width + 1));
+  const single = laid.length === 1;
+  const soldFrom = end === Infinity && (single || repeat === null);
+  return {
+    width,
+    lengths: laid,
+    keepOut,
+    end,
+    sold: soldFrom
+      ? { step, least: single ? (fabric.least.value * (1 - fabric.lengthwise.value)) / folds.along : 0 }
+      : null,
+  };
+}
+
+/** Longer than any lay, in mm. */
+const FAR = 1e6;
+
+const nextMultiple = (value: number, step: number): number =>
+  step > 0 ? Math.ceil(value / step - 1e-9) * step : value;
+
+function upright(left: number, right: number, low: number, high: number): Outline {
+  const corner = (x: number, y: number): Corner => ({ x, y });
+  return [corner(left, low), corner(right, low), corner(right, high), corner(left, high)];
+}
+
+interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** A flaw changes in the wash as its cloth does. Across it is counted from where pieces may lie. */
+function washed({ along, across, length, width }: Flaw, { lengthwise, crosswise, selvage }: Fabric): Box {
+  const down = (value: number): number => value * (1 - lengthwise.value);
+  const over = (value: number): number => value * (1 - crosswise.value) - selvage.value;
+  return { left: down(along), right: down(along + length), low: over(across), high: over(across + width) };
+}
+
+/** A flaw on the strip: twice where it lies over a fold on both sides. */
+function flawOn(
+  { left, right, low, high }: Box,
+  way: LayKind,
+  cloth: { readonly start: number; readonly low: number; readonly room: number; readonly along: number },
+): Outline[] {
+  const { start, room, along } = cloth;
+  const boxes: Box[] = [];
+  const upper = (from: Box): void => {
+    // On a length that is folded across, the fold is at the strip's side of its beginning.
+    if (way !== 'crosswise fold') boxes.push(from);
+    else {
+      boxes.push({ ...from, left: along - Math.min(from.right, along), right: along - from.left });
+      boxes.push({ ...from, left: Math.max(from.left, along) - along, right: from.right - along });
+    }
+  };
+  if (way !== 'lengthwise fold') upper({ left, right, low, high });
+  else {
+    upper({ left, right, low, high: Math.min(high, room) });
+    upper({ left, right, low: 2 * room - high, high: Math.min(room, 2 * room - low) });
+  }
+  return boxes
+    .map((box) => ({
+      left: Math.max(0, box.left),
+      right: Math.min(along, box.right),
+      low: Math.max(0, box.low),
+      high: Math.min(room, box.high),
+    }))
+    .filter((box) => box.right > box.left && box.high > box.low)
+    .map((box) => upright(start + box.left, start + box.right, cloth.low + box.low, cloth.low + box.high));
+}

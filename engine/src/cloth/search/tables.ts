@@ -1,0 +1,81 @@
+import { boundsOf, mirrorX, polyline, translate, type Path } from '../../geometry/index.ts';
+import type { Outline } from '../../packing/index.ts';
+import { mm } from '../../units/index.ts';
+import { labelsOf } from '../cutPieces.ts';
+import type { Fabric } from '../fabric.ts';
+import type { LayKind } from '../options.ts';
+import type { Table } from '../lays/table.ts';
+import type { FoundPiece, FoundTable } from './found.ts';
+import { leftOver } from './left.ts';
+import type { Placed } from './lots.ts';
+import type { Laid, Strip } from './strip.ts';
+
+/** Edges and layers of the table as each way folds it. */
+const folded: Readonly<Record<Exclude<LayKind, 'double fold'>, Omit<Table, 'along' | 'across' | 'pieces'>>> =
+  {
+    open: { layers: 1, top: 'selvage', bottom: 'selvage', left: 'raw end', right: 'raw end' },
+    'lengthwise fold': { layers: 2, top: 'selvages', bottom: 'fold', left: 'raw end', right: 'raw end' },
+    'crosswise fold': { layers: 2, top: 'selvages', bottom: 'selvages', left: 'two ends', right: 'fold' },
+  };
+
+/** The way in which the strip was folded. */
+export type StripWay = keyof typeof folded;
+
+/** What of the strip's pieces lies on each length of cloth, as tables. A length that nothing lies on has none. */
+export function tablesOf(
+  placed: readonly Placed[],
+  strip: Strip,
+  way: StripWay,
+  fabric: Fabric,
+): FoundTable[] {
+  const tables = strip.lengths.flatMap((laid): FoundTable[] => {
+    const on = placed.filter(({ outline }) => liesOn(outline, laid));
+    return on.length === 0 ? [] : [tableOf(laid, on, way, fabric)];
+  });
+  return tables.map((table, i) => (i === 0 ? { ...table, where: 'first' } : table));
+}
+
+/** What found no cloth at all. */
+export const beyond = (placed: readonly Placed[], { end }: Strip): Placed[] =>
+  placed.filter(({ outline }) => boundsOf(outline).right > end + 0.01);
+
+const liesOn = (outline: Path, { start, end }: Laid): boolean => {
+  const { left, right } = boundsOf(outline);
+  const middle = (left + right) / 2;
+  return middle >= start && middle <= end;
+};
+
+function tableOf(laid: Laid, on: readonly Placed[], way: StripWay, { selvage }: Fabric): FoundTable {
+  const { start, end, low, high, from } = laid;
+  const edges = folded[way];
+  const used = Math.max(...on.map(({ outline }) => boundsOf(outline).right)) - start;
+  const along = end === Infinity ? used : end - start;
+  const room = high - low;
+  // The strip begins at the fold across; a table is drawn with that fold at its right.
+  const onTable = (outline: Path): Path => {
+    const moved = translate(outline, -start, selvage.value - low);
+    return way === 'crosswise fold' ? mirrorX(moved, along / 2) : moved;
+  };
+  const pieces = on.map(({ lying, outline, turned }): FoundPiece => ({
+    outline: onTable(outline),
+    ...labelsOf(lying.cutting.copies),
+    onFold: lying.onFold !== 'no',
+    turned,
+    wearer: lying.wearer,
+  }));
+  const flaws = laid.flaws.map((flaw) => onTable(closed(flaw)));
+  const outlines = [...pieces.map(({ outline }) => outline), ...flaws];
+  return {
+    ...edges,
+    along: mm(along),
+    across: mm(room + (way === 'lengthwise fold' ? 1 : 2) * selvage.value),
+    where: 'another',
+    from,
+    used: mm(used * (way === 'crosswise fold' ? 2 : 1)),
+    pieces,
+    flaws,
+    leftOver: leftOver({ left: 0, right: along, top: selvage.value, bottom: selvage.value + room }, outlines),
+  };
+}
+
+const closed = (outline: Outline): Path => polyline(outline, { closed: true });

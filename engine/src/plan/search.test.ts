@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { planOf } from '../testing/requests.ts';
+import { searchPlan } from './search.ts';
+
+const effort = { seed: 1, evaluations: 5000 };
+const gored = { cut: { kind: 'gored' }, cloth: { step: '1 mm', least: '0 mm' } };
+
+test('a searched plan takes less cloth, and its shopping list says so', () => {
+  const plan = planOf(gored);
+  const closer = searchPlan(plan.request, effort);
+  expect(closer.cloth.chosen.clothBefore.value).toBeLessThan(plan.cloth.chosen.clothBefore.value);
+  const cloth = closer.supplies.items.find(({ what }) => what === 'cloth');
+  expect(cloth?.buy.value).toBe(closer.cloth.chosen.toBuy.value);
+  expect(closer.skirt).toEqual(plan.skirt);
+});
+
+test('where nothing is saved the plan stays as it was', () => {
+  const plan = planOf({ cloth: { step: '3 m', least: '3 m' } });
+  expect(searchPlan(plan.request, effort).cloth.chosen.toBuy.value).toBe(plan.cloth.chosen.toBuy.value);
+});
+
+test('the way that is asked for is kept to', () => {
+  const plan = planOf({ ...gored, cloth: { ...gored.cloth, lay: 'lengthwise fold' } });
+  expect(searchPlan(plan.request, effort).cloth.chosen.kind).toBe('lengthwise fold');
+});
+
+test('a pattern that has to meet is laid so only by a search, and the plan says so', () => {
+  const plan = planOf({ cloth: { width: '60 in', pattern: { across: '4 cm' } } });
+  expect(plan.notices.map(({ notice }) => notice.code)).toContain('cloth.laidByHand');
+  const closer = searchPlan(plan.request, effort);
+  expect(closer.cloth.chosen.kind).toBe('open');
+  expect(closer.notices.map(({ notice }) => notice.code)).not.toContain('cloth.laidByHand');
+});
