@@ -1,19 +1,23 @@
 import {
-  catalogues,
+  classOfOne,
   fromCloth,
+  isClassText,
+  parseClassText,
   parseLength,
   parseRequestText,
   planSkirt,
-  speakerFor,
   speakerOf,
+  type ClassRequest,
   type FromCloth,
   type Mm,
+  type ParsedRequest,
   type SkirtPlan,
   type Speaker,
 } from '@ribbonwright/engine';
 import { CannotRun } from './exit.ts';
 import { readRequest } from './read.ts';
 import type { Session } from './session.ts';
+import { commandSpeaker } from './words.ts';
 
 /** Options that stand for keys of the request, and what is asked beside it. */
 export interface LoadOptions {
@@ -29,24 +33,53 @@ export interface Loaded {
   readonly fromCloth: FromCloth | null;
 }
 
-/** Reads, parses and plans one request; a malformed one ends the command with a line for each field. */
-export async function load(file: string, options: LoadOptions, session: Session): Promise<Loaded> {
-  const text = withOptions(await readRequest(file, session), options);
+/** Text of a document, with the options that stand for keys of it in their place. */
+export async function readDocument(file: string, options: LoadOptions, session: Session): Promise<string> {
+  return withOptions(await readRequest(file, session), options);
+}
+
+/** Parses and plans one skirt's request; a malformed one ends the command with a line for each field. */
+export async function loadSkirt(text: string, options: LoadOptions, session: Session): Promise<Loaded> {
   const parsed = parseRequestText(text);
-  if (!parsed.ok) {
-    const language =
-      options.language === undefined && parsed.language === 'en' ? session.speaker.language : parsed.language;
-    const speaker = speakerFor({ language, measure: 'metric', mark: 1 as Mm });
-    throw new CannotRun(parsed.errors.map(speaker.error).join('\n'));
-  }
+  if (!parsed.ok) return refuse(parsed, options, session);
   const { request } = parsed;
   const plan = planSkirt(request);
   const have = options.have === undefined ? request.cloth.have : lengthOf(options.have, session.speaker);
   return {
     plan,
-    speaker: speakerOf(request),
+    speaker: await speakerOf(request),
     fromCloth: have === undefined ? null : fromCloth(request, have),
   };
+}
+
+export interface LoadedClass {
+  readonly request: ClassRequest;
+  readonly speaker: Speaker;
+}
+
+/** Parses a class; a malformed one ends the command with a line for each field. */
+export async function loadClass(text: string, options: LoadOptions, session: Session): Promise<LoadedClass> {
+  const parsed = parseClassText(text);
+  if (!parsed.ok) return refuse(parsed, options, session);
+  return { request: parsed.request, speaker: await speakerOf(parsed.request) };
+}
+
+/** A class; or a skirt by itself, which is a class of one. */
+export async function loadEither(text: string, options: LoadOptions, session: Session): Promise<LoadedClass> {
+  if (isClassText(text)) return loadClass(text, options, session);
+  const parsed = parseRequestText(text);
+  if (!parsed.ok) return refuse(parsed, options, session);
+  return { request: classOfOne(parsed.request), speaker: await speakerOf(parsed.request) };
+}
+
+async function refuse(
+  { errors, language: written }: Extract<ParsedRequest, { readonly ok: false }>,
+  options: LoadOptions,
+  session: Session,
+): Promise<never> {
+  const language = options.language === undefined && written === 'en' ? session.speaker.language : written;
+  const speaker = await commandSpeaker(language);
+  throw new CannotRun(errors.map(speaker.error).join('\n'));
 }
 
 /** Options win over the document's own keys. A text that is no object is left for the parser to refuse. */
@@ -65,7 +98,7 @@ function withOptions(text: string, { language, measure, paper }: LoadOptions): s
 function lengthOf(text: string, speaker: Speaker): Mm {
   const parsed = parseLength(text);
   if (parsed.ok && parsed.value > 0) return parsed.value;
-  const { errors, command } = catalogues[speaker.language];
+  const { errors, command } = speaker.words;
   const reason = parsed.ok ? errors['length.negative'] : errors[`length.${parsed.fault}`];
   throw new CannotRun(speaker.text(command.badHave, { value: JSON.stringify(text), reason }));
 }

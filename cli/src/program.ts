@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import { Command, CommanderError, Option } from 'commander';
 import { languages, paperSizes, type Speaker } from '@ribbonwright/engine';
 import { check } from './commands/check.ts';
-import { example } from './commands/example.ts';
+import { example, exampleNames } from './commands/example.ts';
+import { lay, wayNames, type LayOptions } from './commands/lay.ts';
 import { papers, type PapersOptions } from './commands/papers.ts';
 import { plan, type PlanOptions } from './commands/plan.ts';
 import { schema, schemaNames } from './commands/schema.ts';
@@ -75,6 +76,24 @@ export function program(session: Session, ended: (code: number) => void): Comman
       ended(await papers(file, options, session));
     });
 
+  add('lay', words.lay, [
+    'ribbonwright lay saturday.class.json --seconds 60 --out saturday',
+    'ribbonwright lay robin.skirt.json --way open',
+    'ribbonwright example --of class | ribbonwright lay - --json',
+  ])
+    .argument('<request>', words.requestArgument)
+    .option('-s, --seconds <seconds>', words.optionSeconds, '10')
+    .option('--seed <number>', words.optionSeed, '1')
+    .addOption(new Option('-w, --way <way>', words.optionWay).choices(wayNames))
+    .option('--json', words.optionLayJson)
+    .option('-o, --out <folder>', words.optionLayOut)
+    .addOption(paper())
+    .addOption(language())
+    .addOption(measure())
+    .action(async (file: string, options: LayOptions) => {
+      ended(await lay(file, options, session));
+    });
+
   add('check', words.check, ['ribbonwright check robin.skirt.json'])
     .argument('<request>', words.requestArgument)
     .addOption(language())
@@ -85,11 +104,12 @@ export function program(session: Session, ended: (code: number) => void): Comman
 
   add('example', words.example, [
     'ribbonwright example > robin.skirt.json',
-    'ribbonwright example --language fr',
+    'ribbonwright example --of class --language fr > samedi.class.json',
   ])
+    .addOption(new Option('--of <document>', words.optionExampleOf).choices(exampleNames).default('skirt'))
     .addOption(language())
-    .action(() => {
-      ended(example(session));
+    .action((options: { of: string }) => {
+      ended(example(options, session));
     });
 
   add('schema', words.schema, ['ribbonwright schema > request.schema.json', 'ribbonwright schema --of plan'])

@@ -7,7 +7,7 @@ import { commandSpeaker, terminalLanguage } from './words.ts';
 
 /** Runs one command and tells its exit code. Whatever goes wrong is a line for the person, never a stack. */
 export async function run(argv: readonly string[], terminal: Terminal): Promise<number> {
-  const speaker = commandSpeaker(terminalLanguage(terminal.environment, argv));
+  const speaker = await commandSpeaker(terminalLanguage(terminal.environment, argv));
   let code = FINE;
   const top = program({ terminal, speaker }, (ended) => {
     code = ended;

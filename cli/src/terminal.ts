@@ -9,6 +9,10 @@ export interface Terminal {
   /** Whether somebody looks at the output as it comes. */
   readonly isScreen: boolean;
   readonly width: number;
+  /** Whether somebody looks at standard error as it comes. */
+  readonly showsProgress: boolean;
+  /** Calls when somebody interrupts (Ctrl-C), until it is taken off again by what is handed back. */
+  readonly onInterrupt: (stop: () => void) => () => void;
 }
 
 const NARROWEST = 60;
@@ -22,4 +26,9 @@ export const realTerminal = (): Terminal => ({
   environment: process.env,
   isScreen: process.stdout.isTTY,
   width: Math.max(NARROWEST, process.stdout.isTTY ? process.stdout.columns : PAGE_WIDTH),
+  showsProgress: process.stderr.isTTY,
+  onInterrupt(stop) {
+    process.once('SIGINT', stop);
+    return () => process.off('SIGINT', stop);
+  },
 });

@@ -11,5 +11,5 @@ export function terminalLanguage(environment: Terminal['environment'], argv: rea
 }
 
 /** A speaker for messages about files and options; what it measures in never shows. */
-export const commandSpeaker = (language: Language): Speaker =>
+export const commandSpeaker = (language: Language): Promise<Speaker> =>
   speakerFor({ language, measure: 'metric', mark: 1 as Mm });

@@ -6,6 +6,12 @@
  */
 export {
   changed,
+  classJsonSchema,
+  classOfOne,
+  exampleClass,
+  isClassText,
+  parseClass,
+  parseClassText,
   cutWishes,
   extraWishes,
   exampleRequest,
@@ -27,7 +33,9 @@ export {
 } from './request/index.ts';
 export type {
   Change,
+  ClassRequest,
   Language,
+  ParsedClass,
   PaperSize,
   ParsedRequest,
   RequestDocument,
@@ -41,15 +49,46 @@ export type {
 } from './request/index.ts';
 export { parseColour, presetColours } from './fields/index.ts';
 export type { Colour, PresetColour } from './fields/index.ts';
-export { fromCloth, handlesOf, hasProblems, moved, planSkirt } from './plan/index.ts';
+export { fromCloth, handlesOf, hasProblems, moved, planSkirt, searchPlan } from './plan/index.ts';
 export type { FromCloth, Handle, HandleName, SkirtPlan, Stage, StagedNotice } from './plan/index.ts';
+export {
+  classHasProblems,
+  howMany,
+  planClass,
+  planLaid,
+  searchClass,
+  withFound,
+  withLays,
+} from './workshop/index.ts';
+export type {
+  ClassEffort,
+  ClassNotice,
+  ClassPlan,
+  ClothLay,
+  FromShelf,
+  HowMany,
+  PlannedCloth,
+} from './workshop/index.ts';
+export { clothJobOf, layFound, layKinds, searchCloth, seamMeets, wantedOf } from './cloth/index.ts';
+export type { ClothEffort, ClothJob, FoundCloth, LayKind, SeamMeet, Wanted } from './cloth/index.ts';
 export type { Figure, Notice } from './figure/index.ts';
 export { parseLength, writeLength } from './units/index.ts';
 export type { MeasureSystem, Mm, Money } from './units/index.ts';
-export { catalogues, speakerFor, speakerOf } from './words/index.ts';
+export { catalogueOf, languageName, speakerFor, speakerOf, speakerOver } from './words/index.ts';
 export type { Catalogue, Speaker } from './words/index.ts';
 export {
+  buyLength,
   buyText,
+  classLayPaper,
+  classTitle,
+  clothName,
+  layDocument,
+  lengthTitle,
+  lengthPictures,
+  leftTexts,
+  savedText,
+  toldPieces,
+  wayRemarks,
   cardFigures,
   codePicture,
   foldDiagram,
@@ -77,7 +116,9 @@ export {
   writeSvg,
 } from './paper/index.ts';
 export type {
+  ClassPaperInput,
   Drawing,
+  LayDocument,
   Paper,
   PaperDocument,
   OpenFont,

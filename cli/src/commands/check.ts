@@ -1,24 +1,41 @@
-import { hasProblems } from '@ribbonwright/engine';
+import {
+  classHasProblems,
+  hasProblems,
+  isClassText,
+  planClass,
+  type Notice,
+  type Speaker,
+} from '@ribbonwright/engine';
 import { FINE, PROBLEMS } from '../exit.ts';
-import { load, type LoadOptions } from '../load.ts';
+import { loadClass, loadSkirt, readDocument, type LoadOptions } from '../load.ts';
 import type { Session } from '../session.ts';
-import { noticeLines } from '../text/notices.ts';
+import { classNoticeLines, noticeLines } from '../text/notices.ts';
 import { styleFor } from '../text/style.ts';
 
 /** Prints a request's problems and cautions, nothing else. */
 export async function check(file: string, options: LoadOptions, session: Session): Promise<number> {
   const { terminal } = session;
-  const { plan, speaker } = await load(file, options, session);
-  const { command } = speaker.words;
-  const lines = noticeLines(plan, speaker, styleFor(terminal), terminal.width);
-  const problems = plan.notices.filter(({ notice }) => notice.level === 'problem').length;
-  const cautions = plan.notices.length - problems;
-  const verdict =
-    problems > 0
-      ? speaker.text(command.problemsFound, { count: problems })
-      : cautions > 0
-        ? speaker.text(command.cautionsOnly, { count: cautions })
-        : command.noProblems;
-  terminal.out([...lines, verdict, ''].join('\n'));
+  const text = await readDocument(file, options, session);
+  const style = styleFor(terminal);
+  if (isClassText(text)) {
+    const { request, speaker } = await loadClass(text, options, session);
+    const plan = planClass(request);
+    const lines = classNoticeLines(plan, speaker, style, terminal.width);
+    terminal.out([...lines, verdictOf(plan.notices, speaker), ''].join('\n'));
+    return classHasProblems(plan) ? PROBLEMS : FINE;
+  }
+  const { plan, speaker } = await loadSkirt(text, options, session);
+  const lines = noticeLines(plan, speaker, style, terminal.width);
+  terminal.out([...lines, verdictOf(plan.notices, speaker), ''].join('\n'));
   return hasProblems(plan) ? PROBLEMS : FINE;
+}
+
+function verdictOf(
+  notices: readonly { readonly notice: Notice }[],
+  { text, words: { command } }: Speaker,
+): string {
+  const problems = notices.filter(({ notice }) => notice.level === 'problem').length;
+  const cautions = notices.length - problems;
+  if (problems > 0) return text(command.problemsFound, { count: problems });
+  return cautions > 0 ? text(command.cautionsOnly, { count: cautions }) : command.noProblems;
 }

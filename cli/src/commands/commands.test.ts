@@ -229,7 +229,7 @@ describe('what could not be run ends with 2 and a line for the person', () => {
 
 describe('help', () => {
   test('every command shows examples and exit codes, and ends with 0', async () => {
-    for (const command of ['plan', 'papers', 'check', 'example', 'schema']) {
+    for (const command of ['plan', 'papers', 'lay', 'check', 'example', 'schema']) {
       const { code, out } = await tell([command, '--help']);
       expect(code, command).toBe(0);
       expect(out, command).toMatch(/Usage:[\s\S]*Examples:\n {2}ribbonwright [\s\S]*Ends with 0/);

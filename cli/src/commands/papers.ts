@@ -1,11 +1,14 @@
 import {
+  classHasProblems,
   foldDiagram,
   foldStages,
   isCharted,
+  isClassText,
   hasProblems,
   layPicture,
   makePaper,
   panelPicture,
+  planClass,
   panelRows,
   pieceChart,
   paperNames,
@@ -19,9 +22,10 @@ import {
 } from '@ribbonwright/engine';
 import { FINE, PROBLEMS } from '../exit.ts';
 import { loadFonts } from '../fonts.ts';
-import { load, type LoadOptions } from '../load.ts';
+import { loadClass, loadSkirt, readDocument, type LoadOptions } from '../load.ts';
+import { layFiles } from '../laying/files.ts';
 import type { Session } from '../session.ts';
-import type { Terminal } from '../terminal.ts';
+import { today } from '../today.ts';
 import { writeAll, type OutFile } from '../write.ts';
 
 export interface PapersOptions extends LoadOptions {
@@ -31,7 +35,9 @@ export interface PapersOptions extends LoadOptions {
 /** Writes the papers as PDF, and their drawings as SVG, with a line of progress for each. */
 export async function papers(file: string, options: PapersOptions, session: Session): Promise<number> {
   const { terminal } = session;
-  const loaded = await load(file, options, session);
+  const text = await readDocument(file, options, session);
+  if (isClassText(text)) return classPapers(text, options, session);
+  const loaded = await loadSkirt(text, options, session);
   const { speaker } = loaded;
   const { command } = speaker.words;
   const input: PaperInput = { ...loaded, fonts: loadFonts(), date: today(terminal.environment) };
@@ -51,6 +57,14 @@ export async function papers(file: string, options: PapersOptions, session: Sess
   writeAll(options.out, files, speaker);
   terminal.note(`${speaker.text(command.wrote, { count: files.length, folder: options.out })}\n`);
   return hasProblems(loaded.plan) ? PROBLEMS : FINE;
+}
+
+/** The papers of a class: its cloths as they are laid by hand, at once. */
+async function classPapers(text: string, options: PapersOptions, session: Session): Promise<number> {
+  const { request, speaker } = await loadClass(text, options, session);
+  const plan = planClass(request);
+  await layFiles(plan, speaker, options.out, session.terminal);
+  return classHasProblems(plan) ? PROBLEMS : FINE;
 }
 
 /** Drawings that stand for themselves: to put on a wall, a slide or a screen. */
@@ -74,12 +88,4 @@ function drawingsOf(input: PaperInput): [string, Drawing][] {
       layPicture(lay, speaker, 'large', room, { swung: plan.skirt.marking === 'swung' }),
     ]),
   ];
-}
-
-/** Today, or the day that SOURCE_DATE_EPOCH names, for papers that are the same to the byte. */
-function today(environment: Terminal['environment']): Date {
-  const epoch = Number(environment['SOURCE_DATE_EPOCH']);
-  return environment['SOURCE_DATE_EPOCH'] !== undefined && Number.isFinite(epoch)
-    ? new Date(epoch * 1000)
-    : new Date();
 }

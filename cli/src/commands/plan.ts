@@ -1,6 +1,6 @@
-import { hasProblems, planDocument } from '@ribbonwright/engine';
-import { FINE, PROBLEMS } from '../exit.ts';
-import { load, type LoadOptions } from '../load.ts';
+import { hasProblems, isClassText, planDocument } from '@ribbonwright/engine';
+import { CannotRun, FINE, PROBLEMS } from '../exit.ts';
+import { loadSkirt, readDocument, type LoadOptions } from '../load.ts';
 import type { Session } from '../session.ts';
 import { cardText } from '../text/card.ts';
 import { styleFor } from '../text/style.ts';
@@ -12,11 +12,14 @@ export interface PlanOptions extends LoadOptions {
 /** Prints the card with its notices, or the whole plan for a machine. */
 export async function plan(file: string, options: PlanOptions, session: Session): Promise<number> {
   const { terminal } = session;
-  const loaded = await load(file, options, session);
-  const text =
+  const text = await readDocument(file, options, session);
+  const { speaker } = session;
+  if (isClassText(text)) throw new CannotRun(speaker.text(speaker.words.command.isClass, { file }));
+  const loaded = await loadSkirt(text, options, session);
+  const printed =
     options.json === true
       ? `${JSON.stringify(planDocument(loaded.plan, loaded.speaker, loaded.fromCloth), null, 2)}\n`
       : cardText({ ...loaded, style: styleFor(terminal), width: terminal.width });
-  terminal.out(text);
+  terminal.out(printed);
   return hasProblems(loaded.plan) ? PROBLEMS : FINE;
 }

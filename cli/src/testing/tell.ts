@@ -10,6 +10,8 @@ interface Around {
   readonly input?: string | readonly string[];
   readonly environment?: Readonly<Record<string, string>>;
   readonly isScreen?: boolean;
+  /** Interrupts as soon as anything can be. */
+  readonly interrupts?: boolean;
 }
 
 /** Runs a command line in this process and gathers what it said. */
@@ -30,6 +32,13 @@ export async function tell(argv: readonly string[], around: Around = {}): Promis
     environment: around.environment ?? {},
     isScreen: around.isScreen ?? false,
     width: 100,
+    showsProgress: around.isScreen ?? false,
+    onInterrupt: (stop) => {
+      const timer = around.interrupts === true ? setTimeout(stop, 300) : undefined;
+      return () => {
+        clearTimeout(timer);
+      };
+    },
   });
   return { code, out, err };
 }

@@ -1,15 +1,44 @@
-import type { SkirtPlan, Speaker } from '@ribbonwright/engine';
+import type { ClassPlan, SkirtPlan, Speaker, StagedNotice } from '@ribbonwright/engine';
 import type { Style } from './style.ts';
 import { wrapText } from './table.ts';
 
 /** Problems and cautions, each with what to do about it. */
-export function noticeLines({ notices }: SkirtPlan, speaker: Speaker, style: Style, width: number): string[] {
+export const noticeLines = (
+  { notices }: SkirtPlan,
+  speaker: Speaker,
+  style: Style,
+  width: number,
+): string[] => notices.flatMap((each) => linesOf(each, [], speaker, style, width));
+
+/** The same of a class: of whose skirt they are, or of which cloth. */
+export const classNoticeLines = (
+  { notices }: Pick<ClassPlan, 'notices'>,
+  speaker: Speaker,
+  style: Style,
+  width: number,
+): string[] =>
+  notices.flatMap((each) =>
+    linesOf(
+      each,
+      [each.label ?? each.cloth].filter((name) => name !== ''),
+      speaker,
+      style,
+      width,
+    ),
+  );
+
+function linesOf(
+  { stage, notice }: StagedNotice,
+  about: readonly string[],
+  speaker: Speaker,
+  style: Style,
+  width: number,
+): string[] {
   const { levels, stages, papers } = speaker.words;
-  return notices.flatMap(({ stage, notice }) => {
-    const [first = '', ...more] = wrapText(
-      `${speaker.text(papers.lead, { what: `${levels[notice.level]} (${stages[stage]})` })} ${speaker.notice(notice)}`,
-      width - 4,
-    );
-    return [`  ${style[notice.level](first)}`, ...more.map((line) => `    ${line}`)];
-  });
+  const what = `${levels[notice.level]} (${[...about, stages[stage]].join(' · ')})`;
+  const [first = '', ...more] = wrapText(
+    `${speaker.text(papers.lead, { what })} ${speaker.notice(notice)}`,
+    width - 4,
+  );
+  return [`  ${style[notice.level](first)}`, ...more.map((line) => `    ${line}`)];
 }

@@ -24,6 +24,20 @@ export {
   type PaperName,
 } from './documents/index.ts';
 export { buyText } from './documents/index.ts';
+export {
+  buyLength,
+  classLayPaper,
+  classTitle,
+  clothName,
+  leftTexts,
+  lengthPictures,
+  lengthTitle,
+  savedText,
+  toldPieces,
+  wayRemarks,
+  type ClassPaperInput,
+} from './documents/index.ts';
+export { layDocument, type LayDocument } from './layDocument.ts';
 export { codePicture } from './pictures/codePicture.ts';
 export { foldDiagram } from './pictures/foldDiagram.ts';
 export { isCharted } from './pictures/pieces/charted.ts';

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { fromCloth } from '../plan/index.ts';
 import { anyRequest, planOf } from '../testing/requests.ts';
 import { metres } from '../units/index.ts';
-import { speakerOf } from '../words/index.ts';
+import { speakerOf } from '../testing/speakers.ts';
 import { planDocument } from './planDocument.ts';
 import { PLAN_VERSION, planJsonSchema, planSchema } from './planSchema.ts';
 

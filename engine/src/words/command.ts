@@ -4,6 +4,7 @@ export interface CommandWords {
   readonly plan: string;
   readonly papers: string;
   readonly check: string;
+  readonly lay: string;
   readonly example: string;
   readonly schema: string;
   readonly requestArgument: string;
@@ -14,6 +15,12 @@ export interface CommandWords {
   readonly optionLanguage: string;
   readonly optionMeasure: string;
   readonly optionOf: string;
+  readonly optionExampleOf: string;
+  readonly optionSeconds: string;
+  readonly optionSeed: string;
+  readonly optionWay: string;
+  readonly optionLayJson: string;
+  readonly optionLayOut: string;
   readonly optionHelp: string;
   readonly optionVersion: string;
   readonly helpCommand: string;
@@ -34,6 +41,11 @@ export interface CommandWords {
   readonly notAFile: string;
   readonly tooBig: string;
   readonly badHave: string;
+  readonly badNumber: string;
+  readonly isClass: string;
+  /** `{seconds}`, `{of}`, `{cloth}`, `{lay}`, `{buy}`. */
+  readonly searching: string;
+  readonly stopped: string;
   readonly unknownCommand: string;
   readonly unexpected: string;
   readonly errorIn: string;

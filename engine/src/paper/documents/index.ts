@@ -6,6 +6,20 @@ import { paperNames } from './paperSet.ts';
 import { ribbonList } from './ribbonList.ts';
 import { shoppingList } from './shoppingList.ts';
 
+export {
+  buyLength,
+  classLayPaper,
+  classTitle,
+  clothName,
+  leftTexts,
+  lengthPictures,
+  lengthTitle,
+  namesOnTable,
+  savedText,
+  toldPieces,
+  wayRemarks,
+  type ClassPaperInput,
+} from './classLay.ts';
 export { buyText } from './shoppingList.ts';
 export { haveLines } from './layPaper.ts';
 export { subtitle } from './card.ts';

@@ -32,15 +32,23 @@ export function titleOf({ plan, speaker }: Pick<PaperInput, 'plan' | 'speaker'>)
 }
 
 /** Sheet of a paper: its head names the skirt and the paper, its foot the page. */
-export function sheetOf(input: PaperInput, paper: string): Sheet {
-  const { plan, speaker, date } = input;
+export const sheetOf = (input: PaperInput, paper: string): Sheet =>
+  namedSheet(titleOf(input), input.plan.request.paper, input, paper);
+
+/** The same of whatever the paper is about: a skirt, a class. */
+export function namedSheet(
+  title: string,
+  size: keyof typeof paperSizes,
+  { speaker, date }: Pick<PaperInput, 'speaker' | 'date'>,
+  paper: string,
+): Sheet {
   const { papers, numbers } = speaker.words;
   const day =
     date && new Intl.DateTimeFormat(numbers.locale, { dateStyle: 'long', timeZone: 'UTC' }).format(date);
   const made = day ? ` · ${speaker.text(papers.madeOn, { date: day })}` : '';
   return sheet({
-    size: paperSizes[plan.request.paper],
-    header: `${titleOf(input)} · ${paper}${made}`,
+    size: paperSizes[size],
+    header: `${title} · ${paper}${made}`,
     footer: (page, pages) => speaker.text(papers.pageOf, { page, pages }),
   });
 }

@@ -1,7 +1,7 @@
 // Checked against poppler, a PDF reader that shares no code with the writer; page sizes of ISO 216 and ANSI.
 import { describe, expect, test } from 'vitest';
 import { planOf, type RawRequest } from '../../testing/requests.ts';
-import { speakerOf } from '../../words/index.ts';
+import { speakerOf } from '../../testing/speakers.ts';
 import { missingGlyphs, writePdf } from '../pdf/index.ts';
 import { fonts } from '../testing/fonts.ts';
 import { poppler, printed, withoutPoppler, type Picture } from '../testing/poppler.ts';

@@ -1,23 +1,39 @@
 import type { LaidPiece, Lay, PartLabel } from '../../cloth/index.ts';
 import { boundsOf, point, type Bounds, type Path } from '../../geometry/index.ts';
-import type { Panel } from '../../skirt/index.ts';
+import type { Panel, PartName } from '../../skirt/index.ts';
 import { mm, radians } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { label, type Ink, type Mark } from '../drawing/index.ts';
 
-/** What stands on each piece: its name, and its number where there are several of that name; of a tier's strip the tier first. */
+/** What stands on each piece of a lay. */
 export function namesIn(lay: Lay, speaker: Speaker): (piece: LaidPiece) => string {
-  const { panels, parts } = speaker.words;
   const all = [lay.table, ...lay.more].flatMap(({ pieces }) => pieces);
-  const several = (names: readonly string[]): ReadonlySet<string> =>
+  const panels = all.flatMap((each) => each.panels);
+  return namesAmong(
+    panels,
+    all.flatMap(({ parts }) => parts.map(({ name }) => name)),
+    speaker,
+  );
+}
+
+/**
+ * What a piece of one skirt is called among all that are cut for it: its name, and its number where there are several of
+ * that name; of a tier's strip the tier first.
+ */
+export function namesAmong(
+  laid: readonly Panel[],
+  partsLaid: readonly PartName[],
+  speaker: Speaker,
+): (piece: Pick<LaidPiece, 'panels' | 'parts'>) => string {
+  const { panels, parts } = speaker.words;
+  const several = <Name extends string>(names: readonly Name[]): ReadonlySet<Name> =>
     new Set(names.filter((name, i) => names.indexOf(name) !== i));
-  const laid = all.flatMap((each) => each.panels);
   const places = placesIn(laid);
   const hasRounds = [...places.values()].some(({ round }) => round > 1);
   const panelNames = several(laid.map(({ name }) => name));
-  const partNames = several(all.flatMap((each) => each.parts.map(({ name }) => name)));
+  const partNames = several(partsLaid);
   const panelName = (panel: Panel): Named => {
-    const { round, number } = places.get(panel) ?? { round: 1, number: panel.number };
+    const { round, number } = places.get(placeKey(panel)) ?? { round: 1, number: panel.number };
     if (hasRounds)
       return { lead: String(round), number, say: (strips) => tierStrip(String(round), strips, speaker) };
     const lead = panels[panel.name];
@@ -58,9 +74,11 @@ interface Place {
   readonly number: number;
 }
 
+const placeKey = ({ name, number }: Panel): string => `${name} ${String(number)}`;
+
 /** Panels of one name are numbered round by round: where their turns about the body begin anew, so does a round. */
-function placesIn(panels: readonly Panel[]): ReadonlyMap<Panel, Place> {
-  const places = new Map<Panel, Place>();
+function placesIn(panels: readonly Panel[]): ReadonlyMap<string, Place> {
+  const places = new Map<string, Place>();
   for (const name of new Set(panels.map((panel) => panel.name))) {
     let [round, number, last] = [1, 0, -Infinity];
     for (const panel of panels
@@ -69,7 +87,7 @@ function placesIn(panels: readonly Panel[]): ReadonlyMap<Panel, Place> {
       if (panel.around.from <= last) [round, number] = [round + 1, 0];
       number += 1;
       last = panel.around.from;
-      places.set(panel, { round, number });
+      places.set(placeKey(panel), { round, number });
     }
   }
   return places;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { planOf, type RawRequest } from '../../testing/requests.ts';
 import { mm } from '../../units/index.ts';
-import { speakerOf } from '../../words/index.ts';
+import { speakerOf } from '../../testing/speakers.ts';
 import { placedTexts } from '../drawing/index.ts';
 import { layPicture } from './layPicture.ts';
 import { swingsOf } from './laySwings.ts';

@@ -11,7 +11,7 @@ import {
 } from '../../testing/requests.ts';
 import { patience, runs } from '../../testing/runs.ts';
 import { inches, mm } from '../../units/index.ts';
-import { speakerOf } from '../../words/index.ts';
+import { speakerOf } from '../../testing/speakers.ts';
 import { placedTexts } from '../drawing/index.ts';
 import { finite, outside } from '../live/testing/bounds.ts';
 import { panelTexts, pieceChart } from './pieceChart.ts';

@@ -5,7 +5,8 @@ import { flatten, point } from '../../../geometry/index.ts';
 import type { SkirtPlan } from '../../../plan/index.ts';
 import type { StepId } from '../../../sewing/index.ts';
 import { anyRequest, planOf } from '../../../testing/requests.ts';
-import { speakerOf, type Speaker } from '../../../words/index.ts';
+import { speakerOf } from '../../../testing/speakers.ts';
+import type { Speaker } from '../../../words/index.ts';
 import {
   eachMark,
   fontOf,

@@ -1,0 +1,45 @@
+import { buyLength, clothName, type ClassPlan, type LayKind, type Speaker } from '@ribbonwright/engine';
+import type { Terminal } from '../terminal.ts';
+
+const CLEAR_LINE = '\r\u001b[K';
+/** A line that changes faster than this can't be read. */
+const PAUSE = 150;
+
+/** One line on standard error that tells how far a search is; nothing where nobody looks. */
+export function progressOn(
+  terminal: Terminal,
+  speaker: Speaker,
+  seconds: number,
+): {
+  readonly show: (plan: ClassPlan, at: { readonly cloth: string; readonly way: LayKind } | null) => void;
+  readonly clear: () => void;
+} {
+  if (!terminal.showsProgress) return { show: () => undefined, clear: () => undefined };
+  const began = performance.now();
+  let last = -Infinity;
+  return {
+    show(plan, at) {
+      const now = performance.now();
+      const cloth = plan.cloths.find(({ key }) => key === at?.cloth);
+      if (!at || !cloth || now - last < PAUSE) return;
+      last = now;
+      const way = cloth.ways.find(({ kind }) => kind === at.way) ?? cloth.chosen;
+      const line = speaker.text(speaker.words.command.searching, {
+        seconds: Math.min(seconds, Math.round((now - began) / 1000)),
+        of: seconds,
+        cloth: clothName(cloth, speaker),
+        lay: at.way,
+        buy: buyLength(way, speaker),
+      });
+      terminal.note(
+        CLEAR_LINE +
+          Array.from(line)
+            .slice(0, terminal.width - 1)
+            .join(''),
+      );
+    },
+    clear() {
+      terminal.note(CLEAR_LINE);
+    },
+  };
+}

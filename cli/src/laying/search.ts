@@ -1,0 +1,61 @@
+import { planClass, withFound, type ClassPlan, type ClassRequest, type HowMany } from '@ribbonwright/engine';
+import type { Terminal } from '../terminal.ts';
+import type { Asked, Told } from './messages.ts';
+import { searchThread } from './thread.ts';
+
+export interface Searched {
+  readonly plan: ClassPlan;
+  readonly shelf: readonly HowMany[];
+  /** Whether somebody stopped it before its time was over. */
+  readonly isStopped: boolean;
+}
+
+/** A search that has not come back by then is ended, and what it told so far is what was found. */
+const GRACE = 1500;
+
+/**
+ * Searches on a thread of its own for as long as was asked, or until somebody interrupts: then with the best so far.
+ * `showing` is called with the plan each time something better was found or the search turns elsewhere.
+ */
+export function search(
+  request: ClassRequest,
+  asked: Asked,
+  terminal: Pick<Terminal, 'onInterrupt'>,
+  showing: (plan: ClassPlan, at: Extract<Told, { readonly kind: 'turnsTo' }> | null) => void,
+): Promise<Searched> {
+  let plan = planClass(request);
+  let shelf: readonly HowMany[] = [];
+  let at: Extract<Told, { readonly kind: 'turnsTo' }> | null = null;
+  return new Promise((resolve, reject) => {
+    const worker = searchThread(asked);
+    let timer: NodeJS.Timeout | undefined;
+    const end = (isStopped: boolean): void => {
+      clearTimeout(timer);
+      off();
+      void worker.terminate();
+      resolve({ plan, shelf, isStopped });
+    };
+    const off = terminal.onInterrupt(() => {
+      end(true);
+    });
+    worker.on('message', (told: Told) => {
+      // Time is counted from when the search began, not from when its thread was made.
+      timer ??= setTimeout(
+        () => {
+          end(false);
+        },
+        asked.seconds * 1000 + GRACE,
+      );
+      if (told.kind === 'better') plan = withFound(plan, told.cloth, told.found);
+      if (told.kind === 'turnsTo') at = told;
+      if (told.kind === 'shelf') shelf = told.shelf;
+      if (told.kind === 'done') end(false);
+      else showing(plan, at);
+    });
+    worker.on('error', (error) => {
+      clearTimeout(timer);
+      off();
+      reject(error);
+    });
+  });
+}

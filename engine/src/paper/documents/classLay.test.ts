@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest';
+import { classOfOne } from '../../request/index.ts';
+import { classPlanOf, roster } from '../../testing/classes.ts';
+import { requestOf } from '../../testing/requests.ts';
+import { speakerOf } from '../../testing/speakers.ts';
+import { planClass } from '../../workshop/index.ts';
+import { placedTexts } from '../drawing/index.ts';
+import { layDocument } from '../layDocument.ts';
+import { missingGlyphs } from '../pdf/index.ts';
+import { fonts } from '../testing/fonts.ts';
+import { classLayPaper } from './classLay.ts';
+
+describe('the cutting layouts of a class', () => {
+  test.each([
+    [1, 'en'],
+    [5, 'fr'],
+    [20, 'en'],
+    [20, 'fr'],
+  ] as const)('%i skirts in %s: everybody, every length of cloth, no letter missing', (count, language) => {
+    const plan = classPlanOf(roster(count, { language }));
+    const speaker = speakerOf(plan.request);
+    const paper = classLayPaper({ plan, speaker, fonts, date: null });
+    expect(missingGlyphs(paper, fonts)).toEqual([]);
+    const said = paper.pages.flatMap(({ drawing }) => placedTexts(drawing.marks));
+    const text = said.map((each) => each.text).join(' ');
+    for (const { label } of plan.skirts) expect(text).toContain(label);
+    for (const { chosen } of plan.cloths) expect(text).toContain(speaker.value(chosen.toBuy));
+    for (const { width, height, drawing } of paper.pages)
+      for (const { at } of placedTexts(drawing.marks)) {
+        expect(at.x).toBeGreaterThan(0);
+        expect(at.x).toBeLessThan(width);
+        expect(at.y).toBeGreaterThan(0);
+        expect(at.y).toBeLessThan(height);
+      }
+  });
+
+  test('a skirt by itself has the same paper, under its own name', () => {
+    const plan = planClass(classOfOne(requestOf({ wearer: 'Robin' })));
+    const speaker = speakerOf(plan.request);
+    const paper = classLayPaper({ plan, speaker, fonts, date: null });
+    expect(paper.title).toBe('Ribbon skirt for Robin · Cutting layout');
+  });
+});
+
+describe('the lay for machines', () => {
+  test('is plain JSON, with every piece of everybody and its corners on its table', () => {
+    const plan = classPlanOf(roster(4));
+    const document = layDocument(plan, speakerOf(plan.request));
+    expect(JSON.parse(JSON.stringify(document))).toEqual(document);
+    const [cloth] = document.cloths;
+    expect(cloth?.ways).toHaveLength(4);
+    const chosen = cloth?.ways.find(({ way }) => way === cloth.chosen);
+    const pieces = chosen?.tables.flatMap((table) => table.pieces) ?? [];
+    expect(new Set(pieces.map(({ wearer }) => wearer))).toEqual(new Set(cloth?.skirts));
+    for (const { along, across, corners } of pieces)
+      for (const corner of corners) {
+        expect(corner.along.mm).toBeGreaterThanOrEqual((along[0]?.mm ?? 0) - 0.01);
+        expect(corner.along.mm).toBeLessThanOrEqual((along[1]?.mm ?? 0) + 0.01);
+        expect(corner.across.mm).toBeLessThanOrEqual((across[1]?.mm ?? 0) + 0.01);
+      }
+  });
+});

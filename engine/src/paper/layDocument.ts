@@ -1,0 +1,105 @@
+import type { ClothLength, FoundCloth, FoundTable } from '../cloth/index.ts';
+import { flatten } from '../geometry/index.ts';
+import { mm } from '../units/index.ts';
+import type { Speaker } from '../words/index.ts';
+import type { ClassPlan, HowMany, PlannedCloth } from '../workshop/index.ts';
+import { clothName, namesOnTable } from './documents/index.ts';
+import { numbered } from './pictures/chalk/numbered.ts';
+import { saying } from './planDocument/saying.ts';
+
+/** Version of the lay document: raised when a field changes its meaning or goes. Fields may be added. */
+const LAY_VERSION = 1;
+
+export type LayDocument = ReturnType<typeof layDocument>;
+
+/**
+ * How every cloth of a class (or of a skirt by itself) is laid, as a document for machines: every length in millimetres
+ * and as its reader sees it. On a table x runs along the cloth from its start, y across it from its upper edge.
+ */
+export function layDocument(plan: ClassPlan, speaker: Speaker, shelf: readonly HowMany[] = []) {
+  return {
+    format: 'ribbonwright.lay' as const,
+    version: LAY_VERSION,
+    name: plan.request.name,
+    language: plan.request.language,
+    measure: plan.request.measure,
+    cloths: plan.cloths.map((cloth) => ({
+      name: clothName(cloth, speaker),
+      skirts: cloth.shares.map(({ skirt }) => skirt.label),
+      chosen: cloth.chosen.kind,
+      ways: cloth.ways.map((way) => wayOf(way, cloth, speaker)),
+    })),
+    shelf: shelf.map(({ cloth, inOrder, most }) => ({
+      cloth,
+      inOrder: inOrder.skirts,
+      most: most.skirts,
+    })),
+    notices: plan.notices.map(({ stage, label, notice }) => ({
+      stage,
+      skirt: label,
+      level: notice.level,
+      code: notice.code,
+      text: speaker.notice(notice),
+    })),
+  };
+}
+
+function wayOf(way: FoundCloth, cloth: PlannedCloth, speaker: Speaker) {
+  const say = saying(speaker);
+  return {
+    way: way.kind,
+    fits: way.fits,
+    clothAfter: say.length(way.clothAfter),
+    clothBefore: say.length(way.clothBefore),
+    toBuy: say.length(way.toBuy),
+    byHand: way.byHand && say.length(way.byHand),
+    saved: way.saved && say.length(way.saved),
+    lowerBound: say.length(way.lowerBound),
+    proven: way.proven,
+    evaluations: way.evaluations,
+    notices: way.notices.map(({ level, code, params }) => ({
+      level,
+      code,
+      text: speaker.notice({ level, code, params }),
+    })),
+    tables: way.tables.map((table) => tableOf(table, cloth, speaker)),
+  };
+}
+
+function tableOf(table: FoundTable, cloth: PlannedCloth, speaker: Speaker) {
+  const say = saying(speaker);
+  const nameOf = namesOnTable(cloth, speaker);
+  return {
+    from: lengthOf(table.from, speaker),
+    along: say.plain(table.along),
+    across: say.plain(table.across),
+    used: say.plain(table.used),
+    layers: table.layers,
+    edges: { top: table.top, bottom: table.bottom, left: table.left, right: table.right },
+    leftOver: table.leftOver && {
+      x: say.plain(table.leftOver.x),
+      y: say.plain(table.leftOver.y),
+      along: say.plain(table.leftOver.along),
+      across: say.plain(table.leftOver.across),
+    },
+    pieces: numbered(table).map(({ number, piece, box, corners }) => ({
+      number,
+      wearer: piece.wearer,
+      name: nameOf(piece),
+      onFold: piece.onFold,
+      turned: piece.turned,
+      along: [say.plain(box.left), say.plain(box.right)],
+      across: [say.plain(box.top), say.plain(box.bottom)],
+      corners: corners.map(({ x, y }) => ({ along: say.plain(mm(x)), across: say.plain(mm(y)) })),
+      /** Corners of straight lines that keep within 0.5 mm of the outline. */
+      outline: flatten(piece.outline, mm(0.5)).map(({ x, y }) => [tidy(x), tidy(y)]),
+    })),
+  };
+}
+
+const tidy = (value: number): number => Math.round(value * 1000) / 1000 + 0;
+
+const lengthOf = ({ name, length }: ClothLength, speaker: Speaker) => ({
+  name,
+  length: length === null ? null : saying(speaker).plain(length),
+});

@@ -1,0 +1,58 @@
+import type { LayKind } from '../cloth/index.ts';
+
+/** Words of a class, and of cloth that is laid to chalk from. */
+export interface WorkshopWords {
+  readonly titlePlain: string;
+  readonly layTitle: string;
+  readonly classLays: string;
+  readonly clothPlain: string;
+  readonly clothOther: string;
+  readonly clothsHeading: string;
+  readonly cloth: string;
+  readonly skirts: string;
+  readonly way: string;
+  readonly used: string;
+  readonly saved: string;
+  readonly leftOverHeading: string;
+  readonly nothing: string;
+  readonly totalRow: string;
+  /** `{cloth}`, `{lay}`. */
+  readonly clothHeading: string;
+  readonly waysHeading: string;
+  readonly asksHeading: string;
+  readonly fromBolt: string;
+  /** `{name}`, `{length}`. */
+  readonly fromLength: string;
+  readonly fromLengthPlain: string;
+  readonly asks: Readonly<Record<LayKind, string>>;
+  /** `{pieces}`. */
+  readonly outlines: string;
+  readonly leastPossible: string;
+  /** `{left}`, `{top}`. */
+  readonly chalkCaption: string;
+  readonly washedCaption: string;
+  /** `{from}`, `{to}`. */
+  readonly stretch: string;
+  readonly number: string;
+  readonly whose: string;
+  readonly piece: string;
+  readonly along: string;
+  readonly across: string;
+  readonly corners: string;
+  /** `{from}`, `{to}`. */
+  readonly range: string;
+  /** `{along}`, `{across}`. */
+  readonly corner: string;
+  readonly allRound: string;
+  readonly headDown: string;
+  readonly onFold: string;
+  readonly flaw: string;
+  /** `{along}`, `{across}`. */
+  readonly leftOver: string;
+  /** `{pieces}`. */
+  readonly altChalked: string;
+  readonly shelfHeading: string;
+  /** `{cloth}`, `{count}`, `{skirts}`. */
+  readonly shelfInOrder: string;
+  readonly shelfMost: string;
+}

@@ -1,0 +1,94 @@
+import type { FoundCloth, LayKind } from '../cloth/index.ts';
+import type { Notice } from '../figure/index.ts';
+import type { StagedNotice } from '../plan/index.ts';
+import type { ClassRequest } from '../request/index.ts';
+import type { PlannedSkirt, SharedCloth } from './shares.ts';
+
+/** All that is cut from one cloth, laid in every way there is. */
+export interface PlannedCloth extends SharedCloth {
+  /** The best lay known of each way. */
+  readonly ways: readonly [FoundCloth, ...FoundCloth[]];
+  /** The way that is taken. */
+  readonly chosen: FoundCloth;
+}
+
+/** A notice, and whose skirt it is about. */
+export interface ClassNotice extends StagedNotice {
+  /** Null where it is about a cloth. */
+  readonly label: string | null;
+  readonly cloth: string;
+}
+
+/** Everything that is known of a class before the scissors close. */
+export interface ClassPlan {
+  readonly request: ClassRequest;
+  readonly skirts: readonly PlannedSkirt[];
+  /** Those that something is cut from, in the order of the document. */
+  readonly cloths: readonly PlannedCloth[];
+  /** Problems first, then cautions. */
+  readonly notices: readonly ClassNotice[];
+}
+
+const HAIR = 1e-6;
+
+/**
+ * The way that is taken: the one the cloth's options ask for where it fits; else the one that is bought least of; of
+ * two that are bought alike the one that uses less; of two that use as much the one with less to know beforehand.
+ */
+export function chosenOf(ways: PlannedCloth['ways'], wished: LayKind | 'auto'): FoundCloth {
+  const fitting = ways.filter(({ fits }) => fits);
+  const asked = fitting.find(({ kind }) => kind === wished);
+  if (asked) return asked;
+  const isBetter = (way: FoundCloth, best: FoundCloth): boolean => {
+    if (!best.fits || isByEye(way) !== isByEye(best)) return !best.fits || isByEye(best);
+    return takesLess(way, best) || (!takesLess(best, way) && way.notices.length < best.notices.length);
+  };
+  return fitting.reduce<FoundCloth>((best, way) => (isBetter(way, best) ? way : best), ways[0]);
+}
+
+/** Laid by hand on cloth that asks for more than hands keep: a pattern that meets, room between the pieces. */
+const isByEye = ({ notices }: FoundCloth): boolean => notices.some(({ code }) => code === 'class.byEye');
+
+/** Less to buy; of as much, less that is used. */
+export function takesLess(one: FoundCloth, other: FoundCloth): boolean {
+  const bought = other.toBuy.value - one.toBuy.value;
+  return Math.abs(bought) > HAIR ? bought > 0 : other.clothBefore.value - one.clothBefore.value > HAIR;
+}
+
+/** The plan with a lay of one cloth (by its key) and way in the place of what was known of that way, where it is better. */
+export function withFound(plan: ClassPlan, cloth: string, found: FoundCloth): ClassPlan {
+  const isBetter = (way: FoundCloth): boolean =>
+    way.kind === found.kind && found.fits && (!way.fits || isByEye(way) || takesLess(found, way));
+  if (!plan.cloths.some(({ key, ways }) => key === cloth && ways.some(isBetter))) return plan;
+  return noticed({
+    ...plan,
+    cloths: plan.cloths.map((each) => {
+      if (each.key !== cloth) return each;
+      const [first, ...others] = each.ways.map((way) => (isBetter(way) ? found : way));
+      const ways = [first ?? found, ...others] as const;
+      return { ...each, ways, chosen: chosenOf(ways, each.options.lay) };
+    }),
+  });
+}
+
+/** The plan with all that is to be known of its skirts and of the lays that are taken. */
+export function noticed(plan: Omit<ClassPlan, 'notices'>): ClassPlan {
+  const ofSkirts = plan.skirts.flatMap(({ label, cloth, plan: { notices } }) =>
+    notices.map((each): ClassNotice => ({ ...each, label, cloth })),
+  );
+  const ofCloths = plan.cloths.flatMap(({ name, chosen }) =>
+    chosen.notices.map((notice: Notice): ClassNotice => ({
+      stage: 'cloth',
+      notice,
+      label: null,
+      cloth: name,
+    })),
+  );
+  const all = [...ofSkirts, ...ofCloths];
+  const at = (level: Notice['level']): ClassNotice[] => all.filter(({ notice }) => notice.level === level);
+  return { ...plan, notices: [...at('problem'), ...at('caution')] };
+}
+
+/** Whether the class carries a wish that can't be met. */
+export const classHasProblems = ({ notices }: ClassPlan): boolean =>
+  notices.some(({ notice }) => notice.level === 'problem');

@@ -1,0 +1,7 @@
+export { classHasProblems, withFound, type ClassNotice, type ClassPlan, type PlannedCloth } from './class.ts';
+export type { ClothShare, PlannedSkirt } from './shares.ts';
+export { planLaid, withLays, type ClothLay } from './laid.ts';
+export { planClass } from './plan.ts';
+export { searchClass, type ClassEffort } from './search.ts';
+export { howMany, type HowMany, type FromShelf } from './howMany.ts';
+export type { WorkshopFigureCode, WorkshopNoticeCode } from './codes.ts';

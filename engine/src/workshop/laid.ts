@@ -1,0 +1,49 @@
+import { layFound, type ClothPlan, type FoundCloth, type WhichCloth } from '../cloth/index.ts';
+import { planOnCloth, planSkirt, type SkirtPlan } from '../plan/index.ts';
+import { classOfOne, type SkirtRequest } from '../request/index.ts';
+import { withFound, type ClassPlan, type PlannedCloth } from './class.ts';
+import { planClass } from './plan.ts';
+
+/** A lay that was found earlier, and which cloth of the class (by its key) it is of. */
+export interface ClothLay {
+  readonly cloth: string;
+  readonly found: FoundCloth;
+}
+
+/** The plan of a class with lays that were found earlier, each where it is better than what was known. */
+export const withLays = (plan: ClassPlan, lays: readonly ClothLay[]): ClassPlan =>
+  lays.reduce((each, { cloth, found }) => withFound(each, cloth, found), plan);
+
+/**
+ * The plan of a skirt by itself, laid as it was found earlier; supplies and sewing follow. A cloth whose found lay is no
+ * better than what is laid by hand stays as it is.
+ */
+export function planLaid(request: SkirtRequest, lays: readonly ClothLay[]): SkirtPlan {
+  const plan = planSkirt(request);
+  if (lays.length === 0) return plan;
+  const isFound = (way: FoundCloth): boolean => lays.some(({ found }) => found === way);
+  const known = new Map<WhichCloth, PlannedCloth>();
+  for (const cloth of withLays(planClass(classOfOne(request)), lays).cloths)
+    if (cloth.ways.some(isFound)) for (const { which } of cloth.shares) known.set(which, cloth);
+  if (known.size === 0) return plan;
+  const laid = (which: WhichCloth, before: ClothPlan): ClothPlan => {
+    const cloth = known.get(which);
+    return cloth ? onFound(before, cloth.ways.filter(isFound), cloth.chosen) : before;
+  };
+  return planOnCloth(plan, {
+    cloth: laid('own', plan.cloth),
+    lining: plan.lining && laid('lining', plan.lining),
+    contrast: plan.contrast.map((each) => ({ ...each, cloth: laid(each.at, each.cloth) })),
+  });
+}
+
+function onFound(cloth: ClothPlan, found: readonly FoundCloth[], chosen: FoundCloth): ClothPlan {
+  const lays = found.map(layFound);
+  const before = {
+    ...cloth,
+    lays: cloth.lays.map((lay) => lays.find(({ kind }) => kind === lay.kind) ?? lay),
+  };
+  // The way that is gone on with by hand stays, where no closer one takes its place.
+  const lay = found.includes(chosen) ? lays.find(({ kind }) => kind === chosen.kind) : undefined;
+  return lay ? { ...before, chosen: lay, notices: [...cloth.fabric.notices, ...chosen.notices] } : before;
+}

@@ -1,0 +1,66 @@
+import { layKinds, searchCloth, type FoundCloth, type LayKind } from '../cloth/index.ts';
+import type { ClassRequest } from '../request/index.ts';
+import { withFound, type ClassPlan, type PlannedCloth } from './class.ts';
+import { jobOf, planClass } from './plan.ts';
+import { sharing, type Sought } from './effort.ts';
+
+/** How long closer lays of a class are sought. Time is known to the caller only. */
+export interface ClassEffort extends Sought {
+  /** The ways that are tried; by default the one that a cloth asks for, else all. */
+  readonly ways?: readonly LayKind[];
+  /** Called with each better lay: of which cloth it is, and the plan with it. */
+  readonly better?: (plan: ClassPlan, found: FoundCloth, cloth: PlannedCloth) => void;
+  /** Called when the search turns to a cloth and a way to lay it. */
+  readonly turnsTo?: (cloth: PlannedCloth, way: LayKind) => void;
+}
+
+/**
+ * The plan of a class with the closest lays that were found: each cloth is searched in each way, with a share of the
+ * effort that goes with how many pieces are cut from it. Never worse than `planClass`.
+ */
+export function searchClass(request: ClassRequest, effort: ClassEffort): ClassPlan {
+  let plan = planClass(request);
+  const searches = plan.cloths.flatMap((cloth) =>
+    cloth.ways
+      .map(({ kind }) => kind)
+      .filter((kind) => waysOf(cloth, effort).includes(kind))
+      .map((kind) => ({ cloth, kind, weight: WEIGHT[kind] * piecesOf(cloth) })),
+  );
+  const share = sharing(
+    effort,
+    searches.map(({ weight }) => weight),
+  );
+  for (const { cloth, kind } of searches) {
+    effort.turnsTo?.(cloth, kind);
+    const found = searchCloth(jobOf(cloth), kind, {
+      ...share(),
+      better: (found) => {
+        take(found);
+      },
+    });
+    take(found);
+
+    function take(found: FoundCloth): void {
+      const before = plan;
+      plan = withFound(plan, cloth.key, found);
+      if (plan !== before) effort.better?.(plan, found, cloth);
+    }
+  }
+  return plan;
+}
+
+/** How the effort is parted between the ways: the most where most is to be gained. */
+const WEIGHT: Readonly<Record<LayKind, number>> = {
+  open: 6,
+  'lengthwise fold': 2,
+  'crosswise fold': 2,
+  'double fold': 0.1,
+};
+
+const waysOf = ({ options: { lay } }: PlannedCloth, { ways }: ClassEffort): readonly LayKind[] =>
+  ways ?? (lay === 'auto' ? layKinds : [lay]);
+
+const piecesOf = (cloth: PlannedCloth): number =>
+  jobOf(cloth)
+    .wanted.flatMap(({ mains, parts }) => [...mains, ...parts])
+    .reduce((sum, { copies }) => sum + copies.length, 0);

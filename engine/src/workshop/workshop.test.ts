@@ -1,0 +1,192 @@
+import { describe, expect, test } from 'vitest';
+import type { FoundCloth } from '../cloth/index.ts';
+import { boundsOf } from '../geometry/index.ts';
+import { exampleClass } from '../request/index.ts';
+import { classOf, classPlanOf, roster } from '../testing/classes.ts';
+import { chosenOf } from './class.ts';
+import { howMany, planClass, searchClass, withFound, type ClassPlan } from './index.ts';
+
+/** Pieces that lie on the cloth, by whose they are: an outline through two layers is two. */
+function cutOf({ tables }: FoundCloth): Map<string, number> {
+  const cut = new Map<string, number>();
+  for (const { pieces } of tables)
+    for (const { wearer, panels, parts } of pieces)
+      cut.set(wearer, (cut.get(wearer) ?? 0) + panels.length + parts.length);
+  return cut;
+}
+
+/** Pieces that a skirt is made of, without its lining. */
+const wantedOf = (plan: ClassPlan, label: string): number => {
+  const skirt = plan.skirts.find((each) => each.label === label)?.plan.skirt;
+  if (!skirt) return -1;
+  return (
+    skirt.panels.length +
+    skirt.parts.filter(({ cloth }) => cloth === 'skirt').reduce((sum, { count }) => sum + count, 0)
+  );
+};
+
+describe('a class is laid by hand at once', () => {
+  test.each([1, 5, 20])('%i skirts: every piece of everybody lies in every way that fits', (count) => {
+    const plan = classPlanOf(roster(count));
+    for (const { ways, shares } of plan.cloths)
+      for (const way of ways.filter(({ fits }) => fits)) {
+        const cut = cutOf(way);
+        expect([...cut.keys()].sort()).toEqual(shares.map(({ skirt }) => skirt.label).sort());
+        for (const [label, pieces] of cut) expect(pieces).toBe(wantedOf(plan, label));
+      }
+  });
+
+  test('tables lie one after the other: no piece beyond its table, none over another’s box in a row', () => {
+    const plan = classPlanOf(roster(8));
+    for (const { ways } of plan.cloths)
+      for (const { tables } of ways.filter(({ fits }) => fits))
+        for (const { along, across, pieces } of tables)
+          for (const { outline } of pieces) {
+            const box = boundsOf(outline);
+            expect(box.left).toBeGreaterThan(-0.01);
+            expect(box.right).toBeLessThan(along + 0.01);
+            expect(box.bottom).toBeLessThan(across + 0.01);
+          }
+  });
+
+  test('the oldest length is used first, and only what does not fit on it is bought', () => {
+    const enough = classPlanOf(roster(1, { cloths: { navy: { lengths: [{ length: '10 yd' }] } } }));
+    const [cloth] = enough.cloths;
+    expect(cloth?.chosen.toBuy.value).toBe(0);
+    expect(cloth?.chosen.tables.every(({ from }) => from.length !== null)).toBe(true);
+    const bolt = classPlanOf(roster(1, { cloths: { navy: {} } }));
+    expect(bolt.cloths[0]?.chosen.toBuy.value).toBeGreaterThan(0);
+  });
+
+  test('the way that is taken is bought least of; a way that is asked for is taken', () => {
+    const { cloths } = classPlanOf(roster(5));
+    for (const { ways, chosen } of cloths)
+      for (const way of ways.filter(({ fits }) => fits))
+        expect(way.toBuy.value).toBeGreaterThanOrEqual(chosen.toBuy.value);
+    const asked = classPlanOf(roster(5, { cloths: { navy: { lay: 'lengthwise fold' } } }));
+    expect(asked.cloths[0]?.chosen.kind).toBe('lengthwise fold');
+  });
+
+  test('where nothing more can be had, it is said of whose skirt', () => {
+    const plan = classPlanOf(
+      roster(3, { cloths: { navy: { bolt: false, lengths: [{ length: '60 in' }] } } }),
+    );
+    const problems = plan.notices.filter(({ notice }) => notice.level === 'problem');
+    expect(problems.length).toBeGreaterThan(0);
+    expect(problems.every(({ notice }) => notice.code === 'class.notEnough')).toBe(true);
+  });
+
+  test('a remnant with a flaw, or too narrow, is left alone by hand', () => {
+    for (const remnant of [
+      { length: '10 yd', width: '30 in' },
+      { length: '10 yd', flaws: [{ along: '0 in', across: '0 in', length: '1 in', width: '1 in' }] },
+    ]) {
+      const plan = classPlanOf(roster(1, { cloths: { navy: { lengths: [remnant] } } }));
+      expect(plan.cloths[0]?.chosen.toBuy.value).toBeGreaterThan(0);
+    }
+  });
+
+  test('a cloth that two skirts name for other pieces is laid once, linings of one cloth too', () => {
+    const tiered = { cut: { kind: 'tiered' }, contrast: [{ pieces: ['tier 1'], cloth: 'red' }] };
+    const body = { waist: '29 in', hip: '36 in', waistToHem: '31 in' };
+    const plan = classPlanOf({
+      cloths: { blue: {}, red: {} },
+      skirts: [
+        { wearer: 'Robin', body, ...tiered },
+        { wearer: 'Sam', body, ...tiered },
+        { wearer: 'Jo', body, cloth: 'red', extras: { lining: {} } },
+      ],
+    });
+    const of = (name: string) => plan.cloths.find((each) => each.name === name);
+    expect(of('blue')?.shares.map(({ skirt }) => skirt.label)).toEqual(['Robin', 'Sam']);
+    expect(of('red')?.shares.map(({ skirt }) => skirt.label)).toEqual(['Robin', 'Sam', 'Jo']);
+    expect(plan.cloths).toHaveLength(3);
+  });
+});
+
+describe('a class is searched', () => {
+  const request = classOf(exampleClass('en'));
+
+  test('never worse than by hand; the same seed and evaluations give the same lays', () => {
+    const byHand = planClass(request);
+    const heard: string[] = [];
+    const search = () =>
+      searchClass(request, {
+        seed: 3,
+        evaluations: 4000,
+        ways: ['open', 'crosswise fold'],
+        better: (plan, found, cloth) => {
+          heard.push(`${cloth.name} ${found.kind}`);
+          expect(plan.cloths.find(({ key }) => key === cloth.key)?.ways).toContain(found);
+        },
+      });
+    const [one, two] = [search(), search()];
+    expect(heard.length).toBeGreaterThan(0);
+    for (const [i, cloth] of one.cloths.entries()) {
+      expect(cloth.chosen.toBuy.value).toBeLessThanOrEqual(byHand.cloths[i]?.chosen.toBuy.value ?? 0);
+      expect(two.cloths[i]?.chosen.clothAfter.value).toBe(cloth.chosen.clothAfter.value);
+      expect(cutOf(cloth.chosen)).toEqual(cutOf(byHand.cloths[i]?.chosen ?? cloth.chosen));
+    }
+  });
+
+  test('without time it hands back what is laid by hand', () => {
+    const plan = searchClass(request, { seed: 1, spent: () => 1, ways: ['double fold'] });
+    expect(plan.cloths.map(({ chosen }) => chosen.kind)).toEqual(
+      planClass(request).cloths.map(({ chosen }) => chosen.kind),
+    );
+  });
+
+  test('only a better lay takes the place of another', () => {
+    const plan = planClass(request);
+    const [cloth] = plan.cloths;
+    if (!cloth) throw new Error('no cloth');
+    const way = cloth.ways[3];
+    if (!way) throw new Error('no way');
+    const at = (value: number): FoundCloth => ({ ...way, toBuy: { ...way.toBuy, value: value as never } });
+    expect(withFound(plan, cloth.key, at(way.toBuy.value + 100))).toBe(plan);
+    expect(withFound(plan, cloth.key, { ...at(1), fits: false })).toBe(plan);
+    expect(withFound(plan, 'another', at(1))).toBe(plan);
+    expect(withFound(plan, cloth.key, at(1)).cloths[0]?.chosen.toBuy.value).toBe(1);
+  });
+
+  test('a lay by hand that minds no pattern gives way to one that does, though it takes less', () => {
+    const striped = classPlanOf(roster(1, { cloths: { navy: { pattern: { along: '4 in', match: true } } } }));
+    const [cloth] = striped.cloths;
+    const way = cloth?.chosen;
+    if (!cloth || !way) throw new Error('no cloth');
+    expect(way.notices.map(({ code }) => code)).toContain('class.byEye');
+    const found = { ...way, notices: [], toBuy: { ...way.toBuy, value: (way.toBuy.value + 500) as never } };
+    expect(withFound(striped, cloth.key, found).cloths[0]?.chosen).toBe(found);
+    expect(chosenOf([...cloth.ways, found] as never, 'auto')).toBe(found);
+  });
+});
+
+describe('how many from what is on the shelf', () => {
+  const withLength = (length: string, count = 4): unknown =>
+    roster(count, { cloths: { navy: { bolt: false, lengths: [{ length }] } } });
+
+  test('none of a rag, all of a whole bolt; without anything at hand there is no answer', () => {
+    const [none] = howMany(classOf(withLength('10 in')), null);
+    expect(none).toMatchObject({ inOrder: { skirts: [], lay: null }, most: { skirts: [] } });
+    const [all] = howMany(classOf(withLength('40 yd')), null);
+    expect(all?.inOrder.skirts).toHaveLength(4);
+    expect(all?.inOrder.lay?.fits).toBe(true);
+    expect(howMany(classOf(roster(4, { cloths: { navy: {} } })), null)).toEqual([]);
+  });
+
+  test('the smallest first makes as many or more, and names are in the order of the class', () => {
+    const request = classOf(withLength('3 yd', 8));
+    const [answer] = howMany(request, null);
+    expect(answer?.most.skirts.length).toBeGreaterThanOrEqual(answer?.inOrder.skirts.length ?? 99);
+    const labels = request.skirts.map(({ label }) => label);
+    for (const { skirts } of answer ? [answer.inOrder, answer.most] : [])
+      expect(skirts).toEqual(labels.filter((label) => skirts.includes(label)));
+  });
+
+  test('a search never makes it fewer', () => {
+    const request = classOf(withLength('2.5 yd'));
+    const [byHand] = howMany(request, null);
+    const [sought] = howMany(request, { seed: 1, evaluations: 2000 });
+    expect(sought?.most.skirts.length).toBeGreaterThanOrEqual(byHand?.most.skirts.length ?? 99);
+  });
+});
