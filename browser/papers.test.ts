@@ -43,7 +43,7 @@ async function asNodeMakesThem(): Promise<Record<string, Uint8Array>> {
   if (!parsed.ok) throw new Error('the example is always read');
   const input = {
     plan: planSkirt(parsed.request),
-    speaker: speakerOf(parsed.request),
+    speaker: await speakerOf(parsed.request),
     fonts,
     date: new Date(),
     fromCloth: null,

@@ -11,6 +11,7 @@ export const views = [
   '#/skirts',
   '#/people',
   '#/shelf',
+  '#/workshops',
   '#/start',
   '#/beside/{id}/{id}',
   '#/arriving/broken',

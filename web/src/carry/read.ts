@@ -7,10 +7,13 @@ export type { Arrived } from './arrived.ts';
 const MOST_BYTES = 3 * LARGEST_REQUEST + 3;
 
 /**
- * Reads a skirt's file: UTF-8, or the UTF-16 that some editors save. Never rejects; whatever is wrong with the file is
- * told as an error.
+ * Reads a skirt's file, or another document's: UTF-8, or the UTF-16 that some editors save. Never rejects; whatever is
+ * wrong with the file is told as an error.
  */
-export async function readFile(file: Blob): Promise<Arrived> {
+export async function readFile(
+  file: Blob,
+  documentIn: (text: string) => Arrived = arrivedIn,
+): Promise<Arrived> {
   let bytes: Uint8Array;
   try {
     bytes = new Uint8Array(await file.slice(0, MOST_BYTES).arrayBuffer());
@@ -23,7 +26,7 @@ export async function readFile(file: Blob): Promise<Arrived> {
   const text = decoded(bytes, encoding, wasCut);
   if (text === null) return unreadable(firstFault(bytes, encoding));
   if (wasCut) return refused('tooLarge', { size: file.size, most: LARGEST_REQUEST });
-  return arrivedIn(text);
+  return documentIn(text);
 }
 
 type Encoding = 'utf-8' | 'utf-16le' | 'utf-16be';

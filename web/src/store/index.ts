@@ -1,5 +1,7 @@
 export {
   kinds,
+  type ClassRecord,
+  type KeptLays,
   type Kind,
   type PersonRecord,
   type Records,

@@ -1,24 +1,26 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
-import type { Kind, Records } from './records.ts';
+import { kinds, type Kind, type Records } from './records.ts';
 import { recordAfter, type Store, type Told } from './store.ts';
 
 interface Schema extends DBSchema {
   skirts: { key: string; value: Records['skirts'] };
+  classes: { key: string; value: Records['classes'] };
   people: { key: string; value: Records['people'] };
   shelf: { key: string; value: Records['shelf'] };
   table: { key: string; value: Records['table'] };
   photos: { key: string; value: Blob };
 }
 
-const VERSION = 1;
+/** Raised when a store is added; the browser then has those made that are not there yet. */
+const VERSION = 2;
 
 /** Opens the database; `onEnd` is called when the browser or a newer version of the table ends the connection. */
 function connect(name: string, onEnd: () => void): Promise<IDBPDatabase<Schema>> {
   return openDB<Schema>(name, VERSION, {
     upgrade(fresh) {
-      for (const kind of ['skirts', 'people', 'shelf', 'table'] as const)
-        fresh.createObjectStore(kind, { keyPath: 'id' });
-      fresh.createObjectStore('photos');
+      for (const kind of kinds)
+        if (!fresh.objectStoreNames.contains(kind)) fresh.createObjectStore(kind, { keyPath: 'id' });
+      if (!fresh.objectStoreNames.contains('photos')) fresh.createObjectStore('photos');
     },
     // Another tab runs a newer version: let it through, or it would wait forever.
     blocking: (_now, _next, event) => {

@@ -1,4 +1,13 @@
-import type { RequestDocument } from '@ribbonwright/engine';
+import type { ClothLay, RequestDocument } from '@ribbonwright/engine';
+
+/** Lays that were searched for, and of what: of anything else they say nothing. */
+export interface KeptLays {
+  /** All of the request that they depend on, as `laysKey` writes it. */
+  readonly key: string;
+  readonly lays: readonly ClothLay[];
+  /** Whether they are cut from; else what is laid by hand. */
+  readonly used: boolean;
+}
 
 /** What is kept of one skirt: its request document, and what has been done on it. */
 export interface SkirtRecord {
@@ -22,6 +31,17 @@ export interface SkirtRecord {
   readonly photo: boolean;
   /** What it measured when finished, and what to change next time. Older records have none. */
   readonly notes?: string;
+  /** The closer lay that was found for it. */
+  readonly closer?: KeptLays;
+}
+
+/** A class: its document, as a `*.class.json` has it, and how it was laid. */
+export interface ClassRecord {
+  readonly id: string;
+  readonly document: RequestDocument;
+  readonly made: number;
+  readonly touched: number;
+  readonly closer?: KeptLays;
 }
 
 /** Somebody skirts are made for. Measurements as they stand in a request's `body`. */
@@ -58,10 +78,11 @@ export interface TableRecord {
 
 export interface Records {
   readonly skirts: SkirtRecord;
+  readonly classes: ClassRecord;
   readonly people: PersonRecord;
   readonly shelf: ShelfRecord;
   readonly table: TableRecord;
 }
 
 export type Kind = keyof Records;
-export const kinds: readonly Kind[] = ['skirts', 'people', 'shelf', 'table'];
+export const kinds: readonly Kind[] = ['skirts', 'classes', 'people', 'shelf', 'table'];

@@ -1,4 +1,5 @@
 import 'fake-indexeddb/auto';
+import { openDB } from 'idb';
 import { describe, expect, test } from 'vitest';
 import { openIndexedDb, openMemory, type PersonRecord, type Store } from './index.ts';
 
@@ -65,4 +66,20 @@ test('tabs on one database tell each other', async () => {
   expect(await told).toEqual({ kind: 'people', id: 'robin', record: robin });
   here.close();
   there.close();
+});
+
+test('a database of an older table keeps what is in it, and gets what it lacks', async () => {
+  const old = await openDB('older', 1, {
+    upgrade(fresh) {
+      for (const kind of ['skirts', 'people', 'shelf', 'table'])
+        fresh.createObjectStore(kind, { keyPath: 'id' });
+      fresh.createObjectStore('photos');
+    },
+  });
+  await old.put('people', robin);
+  old.close();
+  const store = await openIndexedDb('older');
+  expect(await store.all('people')).toEqual([robin]);
+  expect(await store.all('classes')).toEqual([]);
+  store.close();
 });

@@ -5,7 +5,7 @@ import { numbersOf, pageShown, pagesOf, stitchText, turned, type Step } from './
 const parsed = parseRequest(exampleRequest('en'));
 if (!parsed.ok) throw new Error('the example can’t be read');
 const { steps } = planSkirt(parsed.request).sewing;
-const speaker = speakerFor({ language: 'en', measure: 'inches', mark: usualMark('inches') });
+const speaker = await speakerFor({ language: 'en', measure: 'inches', mark: usualMark('inches') });
 function step(id: Step['id']): Step {
   const found = steps.find((each) => each.id === id);
   if (!found) throw new Error(`no step ${id}`);

@@ -31,15 +31,15 @@ test('cloth of another colour or width is another thing', () => {
   expect(new Set([key({}), key({ colour: 'red' }), key({ width: '60 in' })]).size).toBe(3);
 });
 
-test('a thing is told by its colour and its width, where it has any', () => {
-  const english = speaker('en', 'inches');
+test('a thing is told by its colour and its width, where it has any', async () => {
+  const english = await speaker('en', 'inches');
   const cloth = { colour: 'teal', width: '44 in' };
   expect(whichOf(item('cloth', { cloth }), english)).toBe('teal, 44\u00a0in');
   expect(whichOf(item('pins'), english)).toBe('');
 });
 
-test('a price has the decimal mark of the language', () => {
-  expect(shownPrice('12.50', speaker('en', 'inches'))).toBe('12.50');
-  expect(shownPrice('12.50', speaker('fr', 'metric'))).toBe('12,50');
-  expect(shownPrice(undefined, speaker('fr', 'metric'))).toBe('');
+test('a price has the decimal mark of the language', async () => {
+  expect(shownPrice('12.50', await speaker('en', 'inches'))).toBe('12.50');
+  expect(shownPrice('12.50', await speaker('fr', 'metric'))).toBe('12,50');
+  expect(shownPrice(undefined, await speaker('fr', 'metric'))).toBe('');
 });

@@ -3,7 +3,7 @@ import type { RequestDocument, SkirtPlan } from '@ribbonwright/engine';
 import { describe, expect, test } from 'vitest';
 import { compared } from './compared.ts';
 
-const speaker = speakerFor({ language: 'en', measure: 'inches', mark: usualMark('inches') });
+const speaker = await speakerFor({ language: 'en', measure: 'inches', mark: usualMark('inches') });
 function planOf(document: RequestDocument): SkirtPlan {
   const parsed = parseRequest(document);
   if (!parsed.ok) throw new Error(parsed.errors.map(({ path }) => path).join());

@@ -2,8 +2,8 @@ import { speakerFor, usualMark } from '@ribbonwright/engine';
 import { describe, expect, test } from 'vitest';
 import { bodyErrors, readBody, shownMeasure } from './measures.ts';
 
-const english = speakerFor({ language: 'en', measure: 'inches', mark: usualMark('inches') });
-const french = speakerFor({ language: 'fr', measure: 'metric', mark: usualMark('metric') });
+const english = await speakerFor({ language: 'en', measure: 'inches', mark: usualMark('inches') });
+const french = await speakerFor({ language: 'fr', measure: 'metric', mark: usualMark('metric') });
 
 describe('measurements as they are typed', () => {
   test('three numbers without a unit are a body, in the measure that is shown', () => {

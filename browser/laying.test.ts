@@ -1,0 +1,187 @@
+// axe-core's rules for WCAG 2.2 A and AA: https://www.w3.org/TR/WCAG22/
+import { AxeBuilder } from '@axe-core/playwright';
+import { exampleClass } from '@ribbonwright/engine';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { browserHere, goTo, openTable } from './testing/table.ts';
+import { look, openAll, setTable } from './testing/views.ts';
+
+const { context } = browserHere();
+
+const button = (page: Page, name: RegExp) => page.getByRole('button', { name });
+const used = (page: Page) => page.getByText('You cut from the closer lay.');
+
+/** Looks for a closer lay, and stops once there is one. */
+async function lookAndStop(page: Page, name: RegExp): Promise<void> {
+  await button(page, name).click();
+  await page.getByRole('progressbar').waitFor();
+  await expect
+    .poll(() => page.getByRole('progressbar').getAttribute('value').then(Number), { timeout: 15_000 })
+    .toBeGreaterThan(4);
+  await button(page, /^Stop, with the best so far$/).click();
+  await page.getByRole('progressbar').waitFor({ state: 'detached' });
+}
+
+async function noViolations(page: Page): Promise<void> {
+  await openAll(page);
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+    .analyze();
+  expect(violations.map(({ id, nodes }) => ({ id, at: nodes.map(({ target }) => target) }))).toEqual([]);
+}
+
+describe('a closer lay of a skirt', () => {
+  test('is found while the page stays in the hand, is stopped, kept over a reload, and given up by undo', async () => {
+    const page = await openTable(await context());
+    await goTo(page, 'Cloth');
+    const toBuy = page.locator('.line.large strong');
+    const byHand = await toBuy.textContent();
+    await lookAndStop(page, /^Look for a closer lay$/);
+    await page.getByText('A closer lay was found').waitFor();
+    await used(page).waitFor();
+    const closer = await toBuy.textContent();
+    expect(closer).not.toBe(byHand);
+    // What is bought follows it.
+    await goTo(page, 'Supplies');
+    expect(await page.locator('main').textContent()).toContain(closer);
+    await goTo(page, 'Cloth');
+    await expect
+      .poll(() => page.evaluate(() => document.body.textContent))
+      .toContain('You cut from the closer');
+    await page.waitForTimeout(600);
+    await page.reload();
+    await used(page).waitFor();
+    await expect.poll(() => toBuy.textContent()).toBe(closer);
+    await button(page, /^Back to the lay by hand$/).click();
+    await expect.poll(() => toBuy.textContent()).toBe(byHand);
+    await button(page, /^Undo$/).click();
+    await expect.poll(() => toBuy.textContent()).toBe(closer);
+    expect(page.complaints).toEqual({ errors: [], strangers: [] });
+  });
+
+  test('no longer holds when the skirt is changed, and holds again when that is undone', async () => {
+    const page = await openTable(await context());
+    await goTo(page, 'Cloth');
+    await lookAndStop(page, /^Look for a closer lay$/);
+    await used(page).waitFor();
+    await page.getByLabel('Width of the bolt').fill('60');
+    await page.getByLabel('Width of the bolt').press('Enter');
+    await page.getByText('The skirt was changed').waitFor();
+    expect(await used(page).count()).toBe(0);
+    await button(page, /^Undo$/).click();
+    await used(page).waitFor();
+  });
+
+  test('by keyboard alone, and those who hear the page are told', async () => {
+    const page = await openTable(await context());
+    await goTo(page, 'Cloth');
+    await button(page, /^Look for a closer lay$/).focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('progressbar').waitFor();
+    await expect
+      .poll(() => page.locator('[aria-live=polite]', { hasText: /Looking: \d+ of 20 seconds/ }).count())
+      .toBe(1);
+    await button(page, /^Stop, with the best so far$/).press('Enter');
+    await expect.poll(() => page.getByRole('status').textContent()).toMatch(/found/);
+  });
+});
+
+describe('lengths at hand', () => {
+  test('come from the shelf with one press, and what is left goes back to it', async () => {
+    const page = await openTable(await context());
+    await look(page, '#/shelf');
+    await button(page, /^Add a cloth$/).click();
+    await page.getByLabel('How much there is').fill('40 in');
+    await page.getByLabel('How much there is').press('Enter');
+    await look(page, '#/skirt/{id}/cloth');
+    await page.getByText('Lengths at hand').click();
+    await button(page, /^Cut from: teal · 40/).click();
+    await expect.poll(() => page.getByLabel('How long it is').inputValue()).toBe('40\u00a0in');
+    expect(await button(page, /^Cut from: teal/).count()).toBe(0);
+    await button(page, /^Add a spoilt place$/).click();
+    await page.getByRole('group', { name: 'Spoilt place 1' }).waitFor();
+    await lookAndStop(page, /^Look for a closer lay$/);
+    await button(page, /^Put what is left on the shelf$/)
+      .first()
+      .click();
+    await look(page, '#/shelf');
+    expect(await page.getByLabel('How much there is').count()).toBe(2);
+  });
+});
+
+describe('a class', () => {
+  const file = {
+    name: 'saturday.class.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify(exampleClass('en'))),
+  };
+
+  test('is opened, laid in one go, shows whose panel is whose, and is still there after a reload', async () => {
+    const page = await openTable(await context());
+    await look(page, '#/workshops');
+    await page.locator('input[type=file]').setInputFiles(file);
+    await page.getByRole('heading', { level: 1, name: 'Saturday class' }).waitFor();
+    await button(page, /^Sam/).click();
+    expect(await button(page, /^Sam/).getAttribute('aria-pressed')).toBe('true');
+    // Her pieces in words are marked too.
+    await openAll(page);
+    expect(await page.locator('li.hers').count()).toBeGreaterThan(5);
+    await lookAndStop(page, /^Lay them all in one go$/);
+    await page.getByText(/closer (lay )?was found|Nothing closer/).waitFor();
+    await page.waitForTimeout(600);
+    await page.reload();
+    await page.getByRole('heading', { level: 1, name: 'Saturday class' }).waitFor();
+    await look(page, '#/workshops');
+    await page.getByRole('link', { name: 'Saturday class' }).waitFor();
+    expect(page.complaints).toEqual({ errors: [], strangers: [] });
+  });
+
+  test('is put together from skirts that are here, and saved as a file', async () => {
+    const page = await openTable(await context());
+    await look(page, '#/workshops');
+    await page.getByRole('checkbox').first().check();
+    await button(page, /^Lay these together$/).click();
+    await page.locator('main figure svg').first().waitFor();
+    const saved = page.waitForEvent('download');
+    await button(page, /^Save as a file$/).click();
+    expect((await saved).suggestedFilename()).toBe('class.class.json');
+  });
+
+  test('what is no class is refused, with the reason', async () => {
+    const page = await openTable(await context());
+    await look(page, '#/workshops');
+    await page
+      .locator('input[type=file]')
+      .setInputFiles({ ...file, buffer: Buffer.from('{"skirts": [{"body": {"waist": "much"}}]}') });
+    await page.locator('.refused li').first().waitFor();
+    expect(await page.locator('.refused').textContent()).toContain('saturday.class.json');
+  });
+});
+
+describe.each(['en', 'fr'] as const)('axe, %s', (language) => {
+  test.each(['light', 'dark'] as const)('finds nothing on the new views, %s', async (theme) => {
+    const page = await openTable(await context({ viewport: { width: 1024, height: 800 } }));
+    await look(page, '#/skirt/{id}/cloth');
+    await page.getByText('Lengths at hand').click();
+    await button(page, /^Add a length$/).click();
+    await button(page, /^Add a spoilt place$/).click();
+    await page.getByText('Stripes, checks').click();
+    await page.getByText('The cloth has stripes').click();
+    await page.getByRole('radio', { name: 'numbers to chalk from' }).check();
+    await setTable(page, language, theme);
+    await noViolations(page);
+    await look(page, '#/workshops');
+    await noViolations(page);
+    await page.locator('.row .tape').nth(1).click();
+    await page.locator('main figure svg').first().waitFor();
+    await noViolations(page);
+  });
+});
+
+test.each([320, 820])('nothing is cut off at %i px', async (width) => {
+  const page = await openTable(await context({ viewport: { width, height: 800 } }));
+  await look(page, '#/workshops');
+  await button(page, /^An example$/).click();
+  await page.locator('main figure svg').first().waitFor();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+});

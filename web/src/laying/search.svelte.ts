@@ -1,0 +1,110 @@
+import type { ClassPlan, ClothLay } from '@ribbonwright/engine';
+import { withLays } from '@ribbonwright/engine';
+import type { Order, Place, Told } from './order.ts';
+
+/** What a search begins with. */
+export interface Start {
+  readonly order: Order;
+  /** As it is laid now; the search only ever takes from it. */
+  readonly plan: ClassPlan;
+  readonly lays: readonly ClothLay[];
+  /** Called once, with the best that was found. */
+  readonly end: (lays: readonly ClothLay[], isBetter: boolean) => void;
+}
+
+type Outcome = 'better' | 'nothing' | 'failed';
+
+/** A worker that has not come back by then is ended, and what it told so far is what was found. */
+const GRACE = 1500;
+const TICK = 250;
+
+/** A search for closer lays, beside the page: it stays in the hand meanwhile, and the best so far is always there. */
+export class Search {
+  isOn = $state.raw(false);
+  plan = $state.raw<ClassPlan | null>(null);
+  place = $state.raw<Place | null>(null);
+  /** Seconds since it began, and how many there are. */
+  spent = $state.raw(0);
+  seconds = $state.raw(0);
+  outcome = $state.raw<Outcome | null>(null);
+
+  #worker: Worker | null = null;
+  #ticks: ReturnType<typeof setInterval> | null = null;
+  #lays: readonly ClothLay[] = [];
+  #begun: ClassPlan | null = null;
+  #isBetter = false;
+  #end: Start['end'] = () => undefined;
+
+  start({ order, plan, lays, end }: Start): void {
+    this.stop();
+    this.isOn = true;
+    this.plan = plan;
+    this.place = null;
+    this.spent = 0;
+    this.seconds = order.seconds;
+    this.outcome = null;
+    this.#begun = plan;
+    this.#lays = lays;
+    this.#isBetter = false;
+    this.#end = end;
+    const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+    this.#worker = worker;
+    worker.onmessage = ({ data }: MessageEvent<Told>) => {
+      if (data.kind === 'begun') this.#tick();
+      else if (data.kind === 'turnsTo') this.place = data.place;
+      else if (data.kind === 'better') this.#take(data.lays);
+      else this.#finish(data.kind === 'failed');
+    };
+    // A worker that could not be fetched tells of it like this too.
+    worker.onerror = () => {
+      this.#finish(true);
+    };
+    worker.postMessage(order);
+  }
+
+  /** Stops with the best so far. */
+  stop(): void {
+    if (this.isOn) this.#finish(false);
+  }
+
+  /** Stops, and nobody is told: what it was for is gone. */
+  leave(): void {
+    this.#end = () => undefined;
+    this.stop();
+    this.outcome = null;
+    this.plan = null;
+  }
+
+  /** Time is counted from when the search began, not from when its worker was made. */
+  #tick(): void {
+    const began = performance.now();
+    this.#ticks = setInterval(() => {
+      const past = performance.now() - began;
+      this.spent = Math.min(this.seconds, past / 1000);
+      if (past > this.seconds * 1000 + GRACE) this.#finish(false);
+    }, TICK);
+  }
+
+  #take(found: readonly ClothLay[]): void {
+    if (!this.plan) return;
+    const plan = withLays(this.plan, found);
+    if (plan === this.plan) return;
+    this.plan = plan;
+    // A way that is not taken even so is no closer lay.
+    this.#isBetter = plan.cloths.some(({ chosen }, i) => chosen !== this.#begun?.cloths[i]?.chosen);
+    // Of each cloth and way the one that is in the plan is worth keeping.
+    const inPlan = ({ cloth, found: lay }: ClothLay): boolean =>
+      plan.cloths.some(({ key, ways }) => key === cloth && ways.includes(lay));
+    this.#lays = [...this.#lays, ...found].filter(inPlan);
+  }
+
+  #finish(failed: boolean): void {
+    this.#worker?.terminate();
+    this.#worker = null;
+    if (this.#ticks !== null) clearInterval(this.#ticks);
+    this.#ticks = null;
+    this.isOn = false;
+    this.outcome = this.#isBetter ? 'better' : failed ? 'failed' : 'nothing';
+    this.#end(this.#lays, this.#isBetter);
+  }
+}

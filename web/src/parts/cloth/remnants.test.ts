@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import type { ShelfRecord } from '../../store/index.ts';
+import { asLength, isAmong, onShelf, writtenLengths } from './remnants.ts';
+
+const kept = (changes: Partial<ShelfRecord>): ShelfRecord => ({
+  id: 'a',
+  what: 'cloth',
+  name: '',
+  colour: 'navy',
+  width: '',
+  length: '36 in',
+  made: 1,
+  touched: 1,
+  ...changes,
+});
+
+test('cloth on the shelf comes the oldest first; ribbon and cloth of unknown length do not', () => {
+  const found = onShelf([
+    kept({ id: 'new', made: 9 }),
+    kept({ id: 'ribbon', what: 'ribbon' }),
+    kept({ id: 'unknown', length: '' }),
+    kept({ id: 'old', made: 2 }),
+  ]);
+  expect(found.map(({ id }) => id)).toEqual(['old', 'new']);
+});
+
+test('a cloth of the shelf becomes a length, and is known again among them', () => {
+  const record = kept({ name: 'winter', width: '44 in' });
+  expect(asLength(record)).toEqual({ name: 'winter', length: '36 in', width: '44 in' });
+  expect(asLength(kept({}))).toEqual({ length: '36 in' });
+  expect(isAmong(record, [asLength(record)])).toBe(true);
+  expect(isAmong(record, [asLength(kept({}))])).toBe(false);
+});
+
+test('lengths are read where a document has them', () => {
+  expect(writtenLengths({ cloth: { lengths: [{ length: '1 m' }] } })).toHaveLength(1);
+  expect(writtenLengths({})).toEqual([]);
+});
