@@ -49,13 +49,14 @@ export type {
 } from './request/index.ts';
 export { parseColour, presetColours } from './fields/index.ts';
 export type { Colour, PresetColour } from './fields/index.ts';
-export { fromCloth, handlesOf, hasProblems, moved, planSkirt, searchPlan } from './plan/index.ts';
+export { fromCloth, handlesOf, hasProblems, moved, planSkirt } from './plan/index.ts';
 export type { FromCloth, Handle, HandleName, SkirtPlan, Stage, StagedNotice } from './plan/index.ts';
 export {
   classHasProblems,
   howMany,
   planClass,
   planLaid,
+  searchPlan,
   searchClass,
   withFound,
   withLays,

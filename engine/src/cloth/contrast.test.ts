@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { planOf } from '../testing/requests.ts';
-import { searchPlan } from '../plan/index.ts';
+import { searchPlan } from '../workshop/index.ts';
 
 const tiers = { cut: { kind: 'tiered' } };
 const second = { pieces: ['tier 2'], cloth: { colour: 'red', width: '60 in', name: 'poplin' } };

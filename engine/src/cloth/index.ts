@@ -1,6 +1,5 @@
 export { rightHalf } from './lays/half.ts';
 export {
-  asksForSearch,
   layAll,
   layContrast,
   layLining,

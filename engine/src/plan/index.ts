@@ -8,4 +8,3 @@ export {
   type StagedNotice,
 } from './plan.ts';
 export { handlesOf, moved, type Handle, type HandleName } from './handles.ts';
-export { searchPlan } from './search.ts';

@@ -2,6 +2,7 @@ export { classHasProblems, withFound, type ClassNotice, type ClassPlan, type Pla
 export type { ClothShare, PlannedSkirt } from './shares.ts';
 export { planLaid, withLays, type ClothLay } from './laid.ts';
 export { planClass } from './plan.ts';
+export { searchPlan } from './searchPlan.ts';
 export { searchClass, type ClassEffort } from './search.ts';
 export { howMany, type HowMany, type FromShelf } from './howMany.ts';
 export type { WorkshopFigureCode, WorkshopNoticeCode } from './codes.ts';

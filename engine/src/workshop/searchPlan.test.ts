@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { planOf } from '../testing/requests.ts';
-import { searchPlan } from './search.ts';
+import { searchPlan } from './searchPlan.ts';
 
 const effort = { seed: 1, evaluations: 5000 };
 const gored = { cut: { kind: 'gored' }, cloth: { step: '1 mm', least: '0 mm' } };
