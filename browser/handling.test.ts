@@ -56,6 +56,8 @@ describe('what is dragged', () => {
     const page = await openTable(await context());
     await goTo(page, 'Ribbons');
     await page.getByRole('radio', { name: 'flat panel' }).check();
+    // The flat panel is fetched when it is first looked at; only it has gaps to take hold of.
+    await slider(page, /gap below row 5/i).waitFor();
     await drag(page, /^row 5/i, 0, -14);
     const [first, sixth, fifth] = [
       await valueOf(page, /^row 1/i),

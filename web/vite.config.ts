@@ -3,9 +3,6 @@ import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { contentSecurityPolicy } from '../server/src/policy.ts';
 
-/** What of the schema library writes JSON Schemas: only the command line does, and every schema brings it along. */
-const WRITES_SCHEMAS = /\/zod\/v4\/core\/(json-schema-processors|to-json-schema)\.js$/;
-
 export default defineConfig({
   // Relative addresses: the folder works at any path of any web host.
   base: './',
@@ -22,18 +19,6 @@ export default defineConfig({
   optimizeDeps: { include: ['@ribbonwright/engine > pdfkit', '@ribbonwright/engine > fontkit'] },
   plugins: [
     svelte(),
-    {
-      name: 'no-schemas-written',
-      apply: 'build',
-      // The same names, with nothing behind them: 6 kB less before the first skirt is seen.
-      transform: {
-        filter: { id: WRITES_SCHEMAS },
-        handler: (code) => {
-          const names = [...code.matchAll(/^export (?:const|function) (\w+)/gm)].map(([, name]) => name);
-          return names.map((name) => `export const ${String(name)} = () => undefined;`).join('\n');
-        },
-      },
-    },
     {
       name: 'content-security-policy',
       // Not while developing: the development server sends its own scripts inline.
