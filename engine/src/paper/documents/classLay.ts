@@ -1,4 +1,4 @@
-import type { FoundCloth, FoundTable } from '../../cloth/index.ts';
+import type { FoundTable } from '../../cloth/index.ts';
 import { mm, type Mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import type { ClassPlan, PlannedCloth } from '../../workshop/index.ts';
@@ -17,8 +17,17 @@ import {
   type Block,
 } from '../layout/index.ts';
 import { chalkedLay, chalkedSheet, type ChalkedLook } from '../pictures/chalk/chalkedLay.ts';
-import { numbered, type NumberedPiece } from '../pictures/chalk/numbered.ts';
-import { namesAmong } from '../pictures/layNames.ts';
+import {
+  buyLength,
+  clothName,
+  leftTexts,
+  lengthTitle,
+  NOT_KNOWN,
+  savedText,
+  wayRemarks,
+  wayWords,
+} from './clothTexts.ts';
+import { namesOnTable, piecesTable } from './laidPieces.ts';
 import { namedSheet, titleOf } from './paperSet.ts';
 
 /** What the papers of a class are made from. */
@@ -69,15 +78,6 @@ export function classTitle({ plan, speaker }: Pick<ClassPaperInput, 'plan' | 'sp
     : speaker.words.workshop.titlePlain;
 }
 
-/** What a cloth is called, on paper and in a table. */
-export const clothName = ({ name, options, shares }: PlannedCloth, speaker: Speaker): string =>
-  name || options.name || plainName(shares, speaker);
-
-function plainName(shares: PlannedCloth['shares'], { words: { workshop, items } }: Speaker): string {
-  if (shares.every(({ which }) => which === 'lining')) return items.lining;
-  return shares.some(({ which }) => which === 'own') ? workshop.clothPlain : workshop.clothOther;
-}
-
 /** One line for each cloth: whose skirts, how they are laid, what that takes, saves and leaves, what to buy. */
 function clothsTable({ plan, speaker }: ClassPaperInput): Block {
   const { workshop, papers, lays } = speaker.words;
@@ -103,32 +103,6 @@ function clothsTable({ plan, speaker }: ClassPaperInput): Block {
     ]),
   );
 }
-
-const NOTHING = 0.5;
-/** What a lay saves against the same skirts laid by hand, one after the other. */
-export function savedText({ saved }: FoundCloth, speaker: Speaker): string {
-  if (!saved) return NOT_KNOWN;
-  return saved.value > NOTHING ? speaker.value(saved) : speaker.words.workshop.nothing;
-}
-
-/** Where there is nothing to compare with, or nothing to tell. */
-const NOT_KNOWN = '–';
-
-export const buyLength = ({ toBuy }: FoundCloth, speaker: Speaker): string =>
-  toBuy.value > NOTHING ? speaker.value(toBuy) : speaker.words.workshop.nothing;
-
-/** The largest rectangle left of each length. */
-export const leftTexts = ({ tables }: FoundCloth, speaker: Speaker): string[] =>
-  tables.flatMap(({ leftOver }) =>
-    leftOver
-      ? [
-          speaker.text(speaker.words.papers.leftOverSize, {
-            across: speaker.length(leftOver.across),
-            along: speaker.length(leftOver.along),
-          }),
-        ]
-      : [],
-  );
 
 /** What of the cloths somebody should know; what is about a single skirt is on its own papers. */
 function noticeBlocks({ plan, speaker }: ClassPaperInput): Block[] {
@@ -161,16 +135,6 @@ function clothBlocks(cloth: PlannedCloth, input: ClassPaperInput, width: Mm): Bl
   ];
 }
 
-/** Which length a table lies on. */
-export function lengthTitle({ from }: FoundTable, speaker: Speaker): string {
-  const { workshop } = speaker.words;
-  if (from.length === null) return workshop.fromBolt;
-  const length = speaker.length(from.length);
-  return from.name === ''
-    ? speaker.text(workshop.fromLengthPlain, { length })
-    : speaker.text(workshop.fromLength, { name: from.name, length });
-}
-
 /** Every way side by side: what it takes and saves, what it asks of her hands. */
 function waysTable({ ways, chosen }: PlannedCloth, speaker: Speaker): Block {
   const { workshop, papers, lays } = speaker.words;
@@ -187,25 +151,6 @@ function waysTable({ ways, chosen }: PlannedCloth, speaker: Speaker): Block {
     ]),
   );
 }
-
-/** Whether a way is taken or can't be, what it asks, and how many outlines are chalked. */
-export function wayRemarks(way: FoundCloth, isChosen: boolean, speaker: Speaker): string {
-  const { workshop, papers } = speaker.words;
-  const pieces = way.tables.reduce((sum, each) => sum + each.pieces.length, 0);
-  return [
-    isChosen && way.fits ? papers.layChosen : '',
-    way.fits ? speaker.text(workshop.outlines, { pieces }) : papers.layDoesNotFit,
-    way.fits && way.proven ? workshop.leastPossible : '',
-  ]
-    .filter((each) => each !== '')
-    .join(', ');
-}
-
-/** What a way asks of her hands; why it can't be. */
-const wayWords = (way: FoundCloth, speaker: Speaker): string[] =>
-  way.fits
-    ? [speaker.words.workshop.asks[way.kind], ...way.notices.map(speaker.notice)]
-    : way.notices.filter(({ level }) => level === 'problem').map(speaker.notice);
 
 /** One length of cloth, drawn to chalk from, and its pieces in a table. */
 function lengthBlocks(
@@ -224,7 +169,7 @@ function lengthBlocks(
   return [
     ...drawings.map((drawn) => figure(drawn)),
     paragraph(caption, { size: 'small', quiet: true }),
-    piecesTable(numbered(each), nameOf, speaker),
+    piecesTable(each, cloth, speaker),
   ];
 }
 
@@ -245,93 +190,3 @@ export const lengthPictures = (cloth: PlannedCloth, speaker: Speaker, look: Leng
   );
 
 const PICTURE_WIDTH = mm(260);
-
-/** What each piece is called among those of its own skirt. */
-export function namesOnTable(
-  { shares }: Pick<PlannedCloth, 'shares'>,
-  speaker: Speaker,
-): (piece: FoundTable['pieces'][number]) => string {
-  const names = new Map(
-    shares.map(({ skirt: { label, plan } }) => [
-      label,
-      namesAmong(
-        plan.skirt.panels,
-        plan.skirt.parts.flatMap(({ name, count }) => Array.from({ length: count }, () => name)),
-        speaker,
-      ),
-    ]),
-  );
-  return (piece) => names.get(piece.wearer)?.(piece) ?? '';
-}
-
-/** A piece on the cloth in words. */
-export interface ToldPiece {
-  readonly number: number;
-  /** Empty for a skirt by itself. */
-  readonly wearer: string;
-  /** What it is, and what is particular about how it lies. */
-  readonly name: string;
-  readonly along: string;
-  readonly across: string;
-}
-
-/** The pieces of one length in words, numbered as they are in its drawing. */
-export function toldPieces(
-  each: FoundTable,
-  cloth: Pick<PlannedCloth, 'shares'>,
-  speaker: Speaker,
-): ToldPiece[] {
-  const { workshop } = speaker.words;
-  const nameOf = namesOnTable(cloth, speaker);
-  const range = (from: number, to: number): string =>
-    speaker.text(workshop.range, { from: length(from, speaker), to: length(to, speaker) });
-  return numbered(each).map(({ number, piece, box }) => ({
-    number,
-    wearer: piece.wearer,
-    name: [nameOf(piece), piece.onFold ? workshop.onFold : '', piece.turned ? workshop.headDown : '']
-      .filter((text) => text !== '')
-      .join(', '),
-    along: range(box.left, box.right),
-    across: range(box.top, box.bottom),
-  }));
-}
-
-function piecesTable(
-  pieces: readonly NumberedPiece[],
-  nameOf: ReturnType<typeof namesOnTable>,
-  speaker: Speaker,
-): Block {
-  const { workshop } = speaker.words;
-  const isNamed = pieces.some(({ piece }) => piece.wearer !== '');
-  const range = (from: number, to: number): string =>
-    speaker.text(workshop.range, { from: length(from, speaker), to: length(to, speaker) });
-  return table(
-    [
-      column(workshop.number, 0.35),
-      ...(isNamed ? [column(workshop.whose, 0.9)] : []),
-      column(workshop.piece, 1.1),
-      column(workshop.along, 1.1),
-      column(workshop.across, 1.1),
-      column(workshop.corners, 2.4),
-    ],
-    pieces.map(({ number, piece, box, corners, isBox }) => [
-      String(number),
-      ...(isNamed ? [[bold(piece.wearer)]] : []),
-      [nameOf(piece), piece.onFold ? workshop.onFold : '', piece.turned ? workshop.headDown : '']
-        .filter((each) => each !== '')
-        .join(', '),
-      range(box.left, box.right),
-      range(box.top, box.bottom),
-      isBox
-        ? workshop.allRound
-        : corners
-            .map(({ x, y }) =>
-              speaker.text(workshop.corner, { along: length(x, speaker), across: length(y, speaker) }),
-            )
-            .join('; '),
-    ]),
-  );
-}
-
-/** A distance on the cloth: what binary fractions take below 0 is 0. */
-const length = (value: number, speaker: Speaker): string => speaker.length(mm(Math.max(0, value)));

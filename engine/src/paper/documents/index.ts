@@ -6,20 +6,9 @@ import { paperNames } from './paperSet.ts';
 import { ribbonList } from './ribbonList.ts';
 import { shoppingList } from './shoppingList.ts';
 
-export {
-  buyLength,
-  classLayPaper,
-  classTitle,
-  clothName,
-  leftTexts,
-  lengthPictures,
-  lengthTitle,
-  namesOnTable,
-  savedText,
-  toldPieces,
-  wayRemarks,
-  type ClassPaperInput,
-} from './classLay.ts';
+export { buyLength, clothName, leftTexts, lengthTitle, savedText, wayRemarks } from './clothTexts.ts';
+export { classLayPaper, classTitle, lengthPictures, type ClassPaperInput } from './classLay.ts';
+export { namesOnTable, toldPieces } from './laidPieces.ts';
 export { buyText } from './shoppingList.ts';
 export { haveLines } from './layPaper.ts';
 export { subtitle } from './card.ts';

@@ -166,6 +166,19 @@ test('light chalk is taken for dark cloth, dark chalk for light cloth', () => {
   for (const light of ['#fbfaf6', '#dcc8a4', '#f2d13c', '#8fbfe0']) expect(chalkOn(light)).toBe(chalks.dark);
 });
 
+test('gores too slender for their names are numbered, and named below', () => {
+  const slender = {
+    body: { hip: undefined, waist: '250.8 mm', waistToHem: '1564.5 mm', age: 0 },
+    cut: { kind: 'gored', frontHem: '50.8 mm', hemRound: '400.8 mm' },
+    waist: { kind: 'turned casing' },
+  };
+  const { drawing } = pictureOf(planOf(slender));
+  expect(outside(drawing)).toEqual([]);
+  const texts = placedTexts(drawing.marks).map(({ text }) => text);
+  expect(texts).toEqual(expect.arrayContaining(['1', '2']));
+  expect(texts.some((text) => text.startsWith('1 front gore · 2 '))).toBe(true);
+});
+
 test('every other cut gives finite numbers, and no handle without a place', patience, () => {
   fc.assert(
     fc.property(anyUnlike, (raw) => {

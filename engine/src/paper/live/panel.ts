@@ -33,7 +33,7 @@ export function panelPicture(plan: SkirtPlan, speaker: Speaker): LivePicture {
   return {
     drawing: drawing({
       width: mm(WIDTH),
-      height: mm(sheets.main.to + BELOW + linesBelow(plan, speaker).length * LINE),
+      height: mm(sheets.main.to + BELOW + linesBelow(plan, speaker, sheets).length * LINE),
       title: papers.rowsHeading,
       description: speaker.text(papers.altPanel, {
         rows: rows.length,

@@ -22,7 +22,7 @@ const NAME = { size: mm(3.8), ink: inks.grey } as const;
 export function words(plan: SkirtPlan, speaker: Speaker, sheets: Sheets): Mark[] {
   return [
     ...(isMarkedWhole(plan) ? across(plan, speaker, sheets.main) : named(plan, speaker, sheets)),
-    ...below(plan, speaker, sheets.main),
+    ...below(plan, speaker, sheets),
     ...(sheets.tiers ? tierDepths(plan, speaker, sheets) : down(plan, speaker, sheets.all[0])),
     ...rowDistances(plan, speaker, sheets),
   ];
@@ -44,25 +44,48 @@ function across(plan: SkirtPlan, speaker: Speaker, sheet: Sheet): Mark[] {
 }
 
 /** Which panel is which: above panels side by side, in the gap above each tier with the width of its strips. */
-function named({ skirt }: SkirtPlan, speaker: Speaker, { all, tiers }: Sheets): Mark[] {
-  const { papers, panels: names } = speaker.words;
-  return all.flatMap(({ kind, left, right, top }): Mark[] => {
-    const called = [...new Set(kind.panels.map(({ name }) => names[name]))].join(' + ');
+function named({ skirt }: SkirtPlan, speaker: Speaker, sheets: Sheets): Mark[] {
+  const { papers } = speaker.words;
+  const { all, tiers } = sheets;
+  const isNumbered = needsNumbers(speaker, sheets);
+  return all.flatMap((sheet, i): Mark[] => {
+    const { kind, left, right, top } = sheet;
     if (tiers) {
       const width = speaker.length(boundsOf(kind.panels[0].shape.cut).width);
       const text = `${speaker.text(papers.tierNumber, { number: kind.round })} · ${String(skirt.rounds[kind.round - 1]?.panels.length ?? 1)} × ${width}`;
       return note(point((left + right) / 2, top - 3), text, { size: SIZE, bold: true });
     }
-    const room = all.length === 1 ? WIDTH - 4 : right - left + 3.4;
-    return note(point((left + right) / 2, top - 5.6), called, { size: SIZE, bold: true, room });
+    return isNumbered
+      ? note(point((left + right) / 2, top - 5.6), String(i + 1), { size: SIZE, bold: true })
+      : nameAbove(sheet, speaker, sheets);
   });
 }
 
+const calledOf = ({ kind }: Sheet, { words: { panels } }: Speaker): string =>
+  [...new Set(kind.panels.map(({ name }) => panels[name]))].join(' + ');
+
+function nameAbove(sheet: Sheet, speaker: Speaker, { all }: Sheets): Mark[] {
+  const { left, right, top } = sheet;
+  const room = all.length === 1 ? WIDTH - 4 : right - left + 3.4;
+  return note(point((left + right) / 2, top - 5.6), calledOf(sheet, speaker), {
+    size: SIZE,
+    bold: true,
+    room,
+  });
+}
+
+/** Lines of a name that have room above a panel. */
+const LINES_ABOVE = 2;
+
+/** Panels too slender for their names are numbered, and named below. */
+const needsNumbers = (speaker: Speaker, sheets: Sheets): boolean =>
+  !sheets.tiers && sheets.all.some((sheet) => nameAbove(sheet, speaker, sheets).length > LINES_ABOVE);
+
 /** Lowest: what is trimmed off, and how the sides meet. */
-const below = (plan: SkirtPlan, speaker: Speaker, sheet: Sheet): Mark[] => {
+const below = (plan: SkirtPlan, speaker: Speaker, sheets: Sheets): Mark[] => {
   const single = plan.skirt.marking !== 'at the fold';
-  return linesBelow(plan, speaker).map((line, i) =>
-    label(point(WIDTH / 2, sheet.to + (single ? 5.4 : 10) + i * LINE), line, {
+  return linesBelow(plan, speaker, sheets).map((line, i) =>
+    label(point(WIDTH / 2, sheets.main.to + (single ? 5.4 : 10) + i * LINE), line, {
       ...NAME,
       align: 'middle',
       baseline: 'middle',
@@ -103,8 +126,8 @@ function tierDepths({ skirt }: SkirtPlan, speaker: Speaker, { all, main }: Sheet
 /** Letters of that size that go on one line. */
 const ONE_LINE = 56;
 
-/** What is trimmed off, and how the sides meet: on one line where there is room. */
-export function linesBelow(plan: SkirtPlan, speaker: Speaker): readonly string[] {
+/** Names of numbered panels; what is trimmed off, and how the sides meet: on one line where there is room. */
+export function linesBelow(plan: SkirtPlan, speaker: Speaker, sheets: Sheets): readonly string[] {
   const { papers } = speaker.words;
   const { skirt } = plan;
   const { hang, rounds } = skirt;
@@ -123,7 +146,12 @@ export function linesBelow(plan: SkirtPlan, speaker: Speaker): readonly string[]
     parts.push(`${speaker.name(hang.sideAngle)} ${speaker.value(hang.sideAngle)}`);
   const joined = parts.join(' · ');
   const depths = [skirt.waist.topAllowance, skirt.panelLength, skirt.hemAllowance];
+  const isNumbered = !isMarkedWhole(plan) && needsNumbers(speaker, sheets);
   return [
+    ...(isNumbered
+      ? sheets.all.map((sheet, i) => `${String(i + 1)} ${calledOf(sheet, speaker)}`)
+      : []
+    ).reduce<string[]>(inLines, []),
     ...(liesDown(shape) && rounds.length === 1
       ? depths.map((depth) => `${speaker.name(depth)} ${speaker.value(depth)}`)
       : []

@@ -163,6 +163,25 @@ const someCut = fc.oneof(
   fc.record({ kind: fc.constant('wrap'), closes: fc.constantFrom('ties', 'buttons') }),
 );
 
+test('on a front that rises half a metre above the back everything to take hold of is in the drawing', () => {
+  const plan = planOf({
+    body: {
+      hip: undefined,
+      waist: '250.8 mm',
+      size: { from: '300.8 mm', to: '300.8 mm' },
+      levels: { front: '766.6 mm', back: '250.8 mm', right: '466.3 mm' },
+      waistToHem: '1607.4 mm',
+      waistToFloor: '250.8 mm',
+    },
+    waist: { kind: 'plain waistband', height: '10.8 mm' },
+  });
+  for (const side of wornSides) {
+    const { drawing, handles } = wornPicture(plan, speakerOf(plan.request), side, { marks: 'measures' });
+    for (const { at } of handles)
+      expect(at.x >= 0 && at.x <= drawing.width && at.y >= 0 && at.y <= drawing.height).toBe(true);
+  }
+});
+
 test('any cut with any waist on any body is drawn in finite numbers, not too heavy to drag', () => {
   fc.assert(
     fc.property(

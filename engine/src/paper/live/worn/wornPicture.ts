@@ -1,4 +1,4 @@
-import { point, type Point } from '../../../geometry/index.ts';
+import { point } from '../../../geometry/index.ts';
 import { handlesOf, type SkirtPlan } from '../../../plan/index.ts';
 import { mm } from '../../../units/index.ts';
 import type { Speaker } from '../../../words/index.ts';
@@ -60,9 +60,13 @@ export function wornPicture(
   // A straight hem drops at its seams, which may be anywhere along it.
   const hem = Math.max(...[-1, 0, 1].map((across) => surface.at(across, 1).y));
   const lowest = shown === 'alone' ? hem : Math.max(stance.floor, hem);
-  const top = { whole: 0, closer: Math.max(0, stance.waist - ABOVE_WAIST), alone: stance.waist - MARGIN }[
-    shown
-  ];
+  const handles = handlesOn(plan, stance, surface, side);
+  // On a body whose levels differ greatly the cloth, and what is taken hold of on it, can rise above the head.
+  const risen = Math.min(...handles.map(({ at }) => at.y)) - MARGIN;
+  const top = Math.min(
+    risen,
+    { whole: 0, closer: Math.max(0, stance.waist - ABOVE_WAIST), alone: stance.waist - MARGIN }[shown],
+  );
   const marks =
     shown === 'alone'
       ? skirt
@@ -81,7 +85,7 @@ export function wornPicture(
       description: inWords(plan, speaker),
       marks: [group('worn', marks, { placement: { dx: mm(left), dy: mm(-top) } })],
     }),
-    handles: handlesOn(plan, stance, surface, side, point(left, -top)),
+    handles: handles.map((each) => ({ ...each, at: point(each.at.x + left, each.at.y - top) })),
   };
 }
 
@@ -146,7 +150,6 @@ function handlesOn(
   { scale, seat }: Stance,
   surface: Surface,
   side: WornSide,
-  origin: Point,
 ): PlacedHandle[] {
   const along = (across: number, down: number) =>
     seat ? cloth(surface, across, down, scale) : { way: point(0, 1), perMm: 1 / scale };
@@ -165,10 +168,7 @@ function handlesOn(
   ];
   const known = new Set(handlesOf(plan).map(({ name }) => name));
   const options = optionHandlesOn(plan, surface, side, along, lines).filter(({ name }) => known.has(name));
-  return [...lines, ...options].map((each) => ({
-    ...each,
-    at: point(each.at.x + origin.x, each.at.y + origin.y),
-  }));
+  return [...lines, ...options];
 }
 
 /** Less than this of the picture for each unit of cloth, and a handle would run away from the hand. */

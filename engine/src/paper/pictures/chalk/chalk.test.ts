@@ -5,7 +5,7 @@ import { classPlanOf, roster } from '../../../testing/classes.ts';
 import { speakerOf } from '../../../testing/speakers.ts';
 import { mm, radians } from '../../../units/index.ts';
 import { placedTexts } from '../../drawing/index.ts';
-import { namesOnTable } from '../../documents/classLay.ts';
+import { namesOnTable } from '../../documents/laidPieces.ts';
 import { chalkedLay, chalkedSheet } from './chalkedLay.ts';
 import { edgeScale } from './labels.ts';
 import { cornersOf, numbered } from './numbered.ts';

@@ -1,36 +1,27 @@
-import type { FoundTable, TableEdge } from '../../../cloth/index.ts';
-import { boundsOf, flatten, point, polyline, type Point } from '../../../geometry/index.ts';
-import { mm, radians, type Mm } from '../../../units/index.ts';
+import type { FoundTable } from '../../../cloth/index.ts';
+import { point } from '../../../geometry/index.ts';
+import { mm, type Mm } from '../../../units/index.ts';
 import type { Speaker } from '../../../words/index.ts';
 import {
   area,
-  dimension,
   drawing,
   inks,
   label,
   place,
   rectangle,
-  straight,
   stroke,
   type Drawing,
   type Ink,
-  type Mark,
 } from '../../drawing/index.ts';
-import { chalkLine, clothStyle, foldLine } from '../cloth.ts';
+import { chalkLine, clothStyle } from '../cloth.ts';
 import { chalkOn, mixed } from '../chalkOn.ts';
-import { fitPath, fitPoint, type Fit } from '../fit.ts';
-import {
-  cornerLabel,
-  edgeScale,
-  namedWithin,
-  scaleDepth,
-  SCALE_SIZE,
-  type EdgeValue,
-  type Taken,
-} from './labels.ts';
+import { fitPoint, type Fit } from '../fit.ts';
+import { edgeNames, edges, flaws, leftOver } from './clothMarks.ts';
+import { cornerLabel, edgeScale, namedWithin, scaleDepth, type EdgeValue, type Taken } from './labels.ts';
 import { numbered, type NumberedPiece } from './numbered.ts';
+import { cornersHere, namesOf, shapeOf, shareHere, titleOf } from './pieceMarks.ts';
 import { stretchesOf, type Stretch } from './stretches.ts';
-import { betweenUprights, roomWithin, uncut } from './within.ts';
+import { roomWithin } from './within.ts';
 
 /** How a length of cloth is drawn to chalk from. */
 export interface ChalkedLook {
@@ -165,6 +156,7 @@ function stretchDrawing(
       ...edgeNames(table, speaker, {
         from,
         to,
+        left: SIDE.left,
         right,
         y,
         across,
@@ -197,154 +189,4 @@ function scalesOf(
       text: speaker.length(mm(Math.max(0, x))),
     }));
   return [places.filter(({ isUpper }) => isUpper), places.filter(({ isUpper }) => !isUpper)];
-}
-
-const titleOf = (wearer: string, name: string): string => (wearer === '' ? name : `${wearer} · ${name}`);
-
-/** How much of a piece's length lies on a stretch. */
-const shareHere = ({ box }: NumberedPiece, { from, to }: Stretch): number =>
-  (Math.min(to, box.right) - Math.max(from, box.left)) / Math.max(1, box.width);
-
-/** Of a piece of which there is less than this on a stretch only the number is told: the rest of it is named. */
-const MOSTLY = 0.4;
-
-/** Ways to say whose a piece is and what it is called, the fullest first. */
-function namesOf({ number, piece }: NumberedPiece, nameOf: ChalkedLook['nameOf'], share: number): string[][] {
-  const [no, name] = [String(number), nameOf(piece)];
-  if (share < MOSTLY) return [[no]];
-  if (piece.wearer === '') return [[`${no} · ${name}`], [no, name], [no]];
-  return [
-    [`${no} · ${piece.wearer}`, name],
-    [`${no} · ${piece.wearer} · ${name}`],
-    [`${no} · ${piece.wearer}`],
-    [no],
-  ];
-}
-
-/** A piece as far as it lies on a stretch: its area, its chalk lines, its corners on paper. */
-function shapeOf({ piece, box }: NumberedPiece, from: number, to: number, fit: Fit) {
-  const whole = box.left >= from - 1 && box.right <= to + 1;
-  const flat = flatten(piece.outline, mm(0.5)).slice(0, -1);
-  const corners = (whole ? flat : betweenUprights(flat, from, to)).map((at) => fitPoint(at, fit));
-  if (whole) {
-    const outline = fitPath(piece.outline, fit);
-    return { fill: outline, lines: [outline], corners };
-  }
-  const [start, end] = [from * fit.scale + fit.dx, to * fit.scale + fit.dx];
-  return { fill: polyline(corners, { closed: true }), lines: uncut(corners, start, end), corners };
-}
-
-/** Two corners of one piece that lie as far across are told once, unless they lie far apart on paper. */
-const FAR = 45;
-function cornersHere({ corners }: NumberedPiece, from: number, to: number, scale: number): Point[] {
-  return corners
-    .filter(({ x }) => x >= from - 1 && x <= to + 1)
-    .filter(
-      (at, i, all) =>
-        !all.slice(0, i).some((each) => Math.abs(each.y - at.y) < 1 && Math.abs(each.x - at.x) * scale < FAR),
-    );
-}
-
-interface Sheet {
-  readonly from: number;
-  readonly to: number;
-  readonly left: number;
-  readonly right: number;
-  readonly y: number;
-  readonly across: number;
-}
-
-const isFold = (edge: TableEdge): boolean => edge === 'fold' || edge === 'two folds';
-
-/** Folds are thick, raw ends and selvages thin; where a stretch goes on, the cloth is open. */
-function edges(table: FoundTable, { from, to, left, right, y, across }: Sheet): Mark[] {
-  const sides = [
-    ...(from <= 0 ? [[table.left, point(left, y), point(left, y + across)] as const] : []),
-    ...(to >= table.along - 1 ? [[table.right, point(right, y), point(right, y + across)] as const] : []),
-    [table.top, point(left, y), point(right, y)] as const,
-    [table.bottom, point(left, y + across), point(right, y + across)] as const,
-  ];
-  return sides.map(([edge, start, end]) => straight(start, end, { width: mm(isFold(edge) ? 1 : 0.35) }));
-}
-
-function edgeNames(
-  table: FoundTable,
-  speaker: Speaker,
-  of: Omit<Sheet, 'left'> & { readonly over: number; readonly under: number },
-): Mark[] {
-  const { tableEdges } = speaker.words;
-  const middle = { x: (SIDE.left + of.right) / 2, y: of.y + of.across / 2 };
-  const words = (x: number, y: number, edge: TableEdge, upright: boolean): Mark =>
-    label(point(x, y), tableEdges[edge], {
-      size: mm(2.8),
-      align: 'middle',
-      baseline: 'middle',
-      bold: isFold(edge),
-      ink: isFold(edge) ? inks.ink : inks.grey,
-      ...(upright ? { angle: radians(-Math.PI / 2) } : {}),
-    });
-  return [
-    words(middle.x, of.y - of.over - 1.8, table.top, false),
-    words(middle.x, of.y + of.across + of.under + 1.8, table.bottom, false),
-    ...(of.from <= 0 ? [words(SIDE.left - 2.4, middle.y, table.left, true)] : []),
-    ...(of.to >= table.along - 1 ? [words(of.right + 2.6, middle.y, table.right, true)] : []),
-    dimension({
-      from: point(SIDE.left, of.y + of.across),
-      to: point(SIDE.left, of.y),
-      text: speaker.length(table.across),
-      offset: mm(-5),
-      size: mm(2.8),
-    }),
-  ];
-}
-
-function leftOver(
-  { leftOver: rest }: FoundTable,
-  { from, to }: Pick<Sheet, 'from' | 'to'>,
-  fit: Fit,
-  speaker: Speaker,
-): Mark[] {
-  if (!rest) return [];
-  const [left, right] = [Math.max(from, rest.x), Math.min(to, rest.x + rest.along)];
-  if (right - left < 5) return [];
-  const [start, end] = [
-    fitPoint(point(left, rest.y), fit),
-    fitPoint(point(right, rest.y + rest.across), fit),
-  ];
-  const [wide, deep] = [end.x - start.x, end.y - start.y];
-  const text = speaker.text(speaker.words.workshop.leftOver, {
-    along: speaker.length(rest.along),
-    across: speaker.length(rest.across),
-  });
-  return [
-    rectangle(start.x, start.y, wide, deep, { ...foldLine, fill: null }),
-    ...namedWithin(
-      { at: point((start.x + end.x) / 2, (start.y + end.y) / 2), across: wide, down: deep },
-      [[text]],
-      [],
-    ),
-  ];
-}
-
-function flaws(
-  table: FoundTable,
-  { from, to }: Pick<Sheet, 'from' | 'to'>,
-  fit: Fit,
-  speaker: Speaker,
-): Mark[] {
-  return table.flaws.flatMap((flaw): Mark[] => {
-    const corners = betweenUprights(flatten(flaw).slice(0, -1), from, to).map((at) => fitPoint(at, fit));
-    if (corners.length < 3) return [];
-    const outline = polyline(corners, { closed: true });
-    const { left, right, top, bottom } = boundsOf(outline);
-    return [
-      area(outline, { pattern: 'cross', fill: inks.paper, width: mm(0.25) }),
-      label(point((left + right) / 2, (top + bottom) / 2), speaker.words.workshop.flaw, {
-        size: mm(SCALE_SIZE),
-        align: 'middle',
-        baseline: 'middle',
-        halo: inks.paper,
-      }),
-    ];
-  });
 }

@@ -1,0 +1,67 @@
+import type { FoundCloth, FoundTable } from '../../cloth/index.ts';
+import type { Speaker } from '../../words/index.ts';
+import type { PlannedCloth } from '../../workshop/index.ts';
+
+/** What a cloth is called, on paper and in a table. */
+export const clothName = ({ name, options, shares }: PlannedCloth, speaker: Speaker): string =>
+  name || options.name || plainName(shares, speaker);
+
+function plainName(shares: PlannedCloth['shares'], { words: { workshop, items } }: Speaker): string {
+  if (shares.every(({ which }) => which === 'lining')) return items.lining;
+  return shares.some(({ which }) => which === 'own') ? workshop.clothPlain : workshop.clothOther;
+}
+
+const NOTHING = 0.5;
+/** What a lay saves against the same skirts laid by hand, one after the other. */
+export function savedText({ saved }: FoundCloth, speaker: Speaker): string {
+  if (!saved) return NOT_KNOWN;
+  return saved.value > NOTHING ? speaker.value(saved) : speaker.words.workshop.nothing;
+}
+
+/** Where there is nothing to compare with, or nothing to tell. */
+export const NOT_KNOWN = '–';
+
+export const buyLength = ({ toBuy }: FoundCloth, speaker: Speaker): string =>
+  toBuy.value > NOTHING ? speaker.value(toBuy) : speaker.words.workshop.nothing;
+
+/** The largest rectangle left of each length. */
+export const leftTexts = ({ tables }: FoundCloth, speaker: Speaker): string[] =>
+  tables.flatMap(({ leftOver }) =>
+    leftOver
+      ? [
+          speaker.text(speaker.words.papers.leftOverSize, {
+            across: speaker.length(leftOver.across),
+            along: speaker.length(leftOver.along),
+          }),
+        ]
+      : [],
+  );
+
+/** Which length a table lies on. */
+export function lengthTitle({ from }: FoundTable, speaker: Speaker): string {
+  const { workshop } = speaker.words;
+  if (from.length === null) return workshop.fromBolt;
+  const length = speaker.length(from.length);
+  return from.name === ''
+    ? speaker.text(workshop.fromLengthPlain, { length })
+    : speaker.text(workshop.fromLength, { name: from.name, length });
+}
+
+/** Whether a way is taken or can't be, what it asks, and how many outlines are chalked. */
+export function wayRemarks(way: FoundCloth, isChosen: boolean, speaker: Speaker): string {
+  const { workshop, papers } = speaker.words;
+  const pieces = way.tables.reduce((sum, each) => sum + each.pieces.length, 0);
+  return [
+    isChosen && way.fits ? papers.layChosen : '',
+    way.fits ? speaker.text(workshop.outlines, { pieces }) : papers.layDoesNotFit,
+    way.fits && way.proven ? workshop.leastPossible : '',
+  ]
+    .filter((each) => each !== '')
+    .join(', ');
+}
+
+/** What a way asks of her hands; why it can't be. */
+export const wayWords = (way: FoundCloth, speaker: Speaker): string[] =>
+  way.fits
+    ? [speaker.words.workshop.asks[way.kind], ...way.notices.map(speaker.notice)]
+    : way.notices.filter(({ level }) => level === 'problem').map(speaker.notice);
