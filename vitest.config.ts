@@ -8,6 +8,8 @@ export default defineConfig({
   test: {
     // Property tests and surveys share two cores: a loaded machine is no failure.
     testTimeout: 60_000,
+    // Left to itself the runner keeps one core free.
+    maxWorkers: '100%',
     include: ['{engine,cli,server,web}/src/**/*.test.ts'],
     coverage: {
       provider: 'v8',

@@ -1,6 +1,7 @@
-import { FillRule, minkowskiSum, union, type Path64 } from 'clipper2-ts';
+import { FillRule, union, type Path64 } from 'clipper2-ts';
+import { convexParts } from './convexParts.ts';
 import type { Corner, Outline } from './job.ts';
-import { isConvex, tidied, twiceArea } from './polygon.ts';
+import { isConvex, side, tidied, twiceArea } from './polygon.ts';
 
 /**
  * Where one polygon can't stand because of another: the positions of b's origin, seen from a's, at which their
@@ -15,20 +16,24 @@ export interface NoFit {
 /** Whole-numbered, counter-clockwise, tidied outlines. */
 export function noFitOf(a: Outline, b: Outline): NoFit {
   const back = b.map(({ x, y }) => ({ x: -x, y: -y }));
-  if (isConvex(a) && isConvex(b)) return { outlines: [merged(a, back)], convex: true };
-  const sweep = minkowskiSum(pathOf(back), pathOf(a), true);
-  // The sweep goes along outlines only: where one lies wholly inside the other it leaves a hole that is none.
-  const filled = [movedBy(a, back[0]), movedBy(back, a[0])];
-  const outlines = union([...sweep, ...filled], FillRule.NonZero)
+  if (isConvex(a) && isConvex(back)) return { outlines: [tidied(summed(a, back))], convex: true };
+  const [whole, parted] = reflexOf(a) < reflexOf(back) ? [back, a] : [a, back];
+  // Ways that fold back over themselves are straightened first: clipper2-ts 2.0.1 loses a notch beside one.
+  const sums = convexParts(parted).map((part): Path64 => tidied(summed(whole, part)));
+  const outlines = union(sums, FillRule.NonZero)
     .map((path) => inOrder(path))
     .filter((outline) => outline.length > 2 && !isSliver(outline));
   const [only] = outlines;
   return { outlines, convex: outlines.length === 1 && only !== undefined && isConvex(only) };
 }
 
-const pathOf = (outline: Outline): Path64 => outline.map(({ x, y }) => ({ x, y }));
-const movedBy = (outline: Outline, by: Corner | undefined): Path64 =>
-  outline.map(({ x, y }) => ({ x: x + (by?.x ?? 0), y: y + (by?.y ?? 0) }));
+/** Corners at which an outline turns right. */
+const reflexOf = (outline: Outline): number =>
+  outline.filter((corner, i) => {
+    const next = outline[(i + 1) % outline.length] ?? corner;
+    const after = outline[(i + 2) % outline.length] ?? corner;
+    return side(corner, next, after) < 0;
+  }).length;
 
 /** Tidied without losing which way round it runs: holes stay holes. */
 function inOrder(path: Path64): Corner[] {
@@ -48,39 +53,42 @@ function isSliver(outline: Outline): boolean {
   return Math.abs(twiceArea(outline)) <= CRACK * round;
 }
 
-/** Minkowski sum of two convex outlines: their edges in the order of their directions. Exact. */
-function merged(a: Outline, b: Outline): Corner[] {
-  const from = (outline: Outline): number =>
-    outline.reduce((best, { x, y }, i) => {
-      const least = outline[best];
-      return least && (y < least.y || (y === least.y && x < least.x)) ? i : best;
-    }, 0);
-  const edges = (outline: Outline, start: number): Corner[] =>
-    outline.map((_, i) => {
-      const p = outline[(start + i) % outline.length] ?? { x: 0, y: 0 };
-      const q = outline[(start + i + 1) % outline.length] ?? { x: 0, y: 0 };
-      return { x: q.x - p.x, y: q.y - p.y };
-    });
-  const [startA, startB] = [from(a), from(b)];
-  const [one, other] = [edges(a, startA), edges(b, startB)];
-  let x = (a[startA]?.x ?? 0) + (b[startB]?.x ?? 0);
-  let y = (a[startA]?.y ?? 0) + (b[startB]?.y ?? 0);
-  const corners: Corner[] = [];
-  for (let i = 0, j = 0; i < one.length || j < other.length;) {
-    corners.push({ x, y });
-    const p = one[i];
-    const q = other[j];
-    const turn = p && q ? p.x * q.y - p.y * q.x : p ? 1 : -1;
-    if (p && turn >= 0) {
-      x += p.x;
-      y += p.y;
-      i++;
-    }
-    if (q && turn <= 0) {
-      x += q.x;
-      y += q.y;
-      j++;
+/**
+ * The way round both: along each edge of the first from the corner of the second that reaches farthest out of it, and
+ * at each corner round the second to the next. Of two convex outlines that is their Minkowski sum, corner by corner and
+ * exact. Where the first turns right the way runs back over itself, and what it winds round more often than not is the
+ * sum (convolution; Guibas, Ramshaw and Stolfi 1983): the second must be convex.
+ */
+function summed(first: Outline, second: Outline): Corner[] {
+  const path: Corner[] = [];
+  const count = second.length;
+  const reaching = first.map((from, i) => farthest(second, from, first[(i + 1) % first.length] ?? from));
+  for (const [i, from] of first.entries()) {
+    const to = reaching[i] ?? 0;
+    const last = reaching[(i + first.length - 1) % first.length] ?? 0;
+    const before = first[(i + first.length - 1) % first.length] ?? from;
+    const way = side(before, from, first[(i + 1) % first.length] ?? from) >= 0 ? 1 : count - 1;
+    for (let at = last; ; at = (at + way) % count) {
+      const corner = second[at] ?? { x: 0, y: 0 };
+      path.push({ x: from.x + corner.x, y: from.y + corner.y });
+      if (at === to) break;
     }
   }
-  return tidied(corners);
+  return path;
+}
+
+/** Which corner of a convex outline lies farthest to the right of a way: of two, the one that the way leads to. */
+function farthest(outline: Outline, from: Corner, to: Corner): number {
+  const count = outline.length;
+  const out = { x: to.y - from.y, y: from.x - to.x };
+  const reach = ({ x, y }: Corner): number => x * out.x + y * out.y;
+  const along = ({ x, y }: Corner): number => x * (to.x - from.x) + y * (to.y - from.y);
+  let best = 0;
+  for (let at = 1; at < count; at++) {
+    const corner = outline[at] ?? { x: 0, y: 0 };
+    const known = outline[best] ?? corner;
+    const more = reach(corner) - reach(known);
+    if (more > 0 || (more === 0 && along(corner) > along(known))) best = at;
+  }
+  return best;
 }

@@ -1,17 +1,7 @@
 // Outside source: clipper2-ts at integer precision (a micrometre), an independent look at every found lay.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  anyBody,
-  anyCloth,
-  anyExtras,
-  anyGathered,
-  anyGored,
-  anyTiered,
-  anyWaist,
-  anyWrap,
-  planOf,
-} from '../../testing/requests.ts';
+import { anyBody, anyCloth, anyCut, anyExtras, anyWaist, planOf } from '../../testing/requests.ts';
 import { patience, runs } from '../../testing/runs.ts';
 import { layKinds } from '../options.ts';
 import { byHand } from './byHand.ts';
@@ -24,11 +14,9 @@ import { clothJobOf, wantedOf } from './wanted.ts';
 const some = (fields: Readonly<Record<string, fc.Arbitrary<unknown>>>) =>
   fc.record(fields, { requiredKeys: [] });
 
-/** Round pieces are slow to pack: they have a test of their own. */
-const anyAngular = fc.oneof(anyGathered, anyTiered, anyGored, anyWrap);
 const anySkirt = some({
   body: anyBody,
-  cut: anyAngular,
+  cut: anyCut,
   waist: anyWaist,
   extras: anyExtras,
   cloth: anyCloth,
@@ -92,7 +80,7 @@ describe('a found lay', () => {
           expect(faultsOf(found, job)).toEqual([]);
           expect(found.lowerBound.value).toBeLessThanOrEqual(found.clothAfter.value + 0.01);
         }),
-        { numRuns: runs(6) },
+        { numRuns: runs(15) },
       );
     },
     patience.timeout * 2,
@@ -110,7 +98,7 @@ describe('a found lay', () => {
           const used = hand.reduce((sum, { lay }) => sum + lay.clothAfter.value, 0);
           if (job.lengths.length === 1) expect(found.clothAfter.value).toBeLessThanOrEqual(used + 1e-3);
         }),
-        { numRuns: runs(6) },
+        { numRuns: runs(15) },
       );
     },
     patience.timeout * 2,
@@ -131,7 +119,7 @@ describe('a found lay', () => {
             );
           for (const turn of turns) expect([270, 0]).toContain(turn);
         }),
-        { numRuns: runs(6) },
+        { numRuns: runs(15) },
       );
     },
     patience.timeout,

@@ -53,7 +53,7 @@ export const STRIP = 1000;
 /** As wide as the strip to the last unit: it must still be laid. */
 const asWide = fc.integer({ min: 20, max: 300 }).map((along) => rectangle(along, STRIP));
 
-const outline = fc
+export const anyOutline = fc
   .integer({ min: 60, max: 700 })
   .chain((size) => fc.oneof(star(size), bay(size), panel(size), sliver(size), asWide));
 
@@ -67,7 +67,7 @@ const rotations = fc.constantFrom<PackingItem['rotations']>(
 
 const item = (): fc.Arbitrary<PackingItem> =>
   fc.record({
-    outline,
+    outline: anyOutline,
     demand: fc.integer({ min: 0, max: 3 }),
     rotations,
     mirror: fc.boolean(),
