@@ -11,7 +11,7 @@ import {
 } from '../testing/requests.ts';
 import { distanceTo, flatten, lengthOf } from '../geometry/index.ts';
 import { inches, type Mm } from '../units/index.ts';
-import { composeRibbons, type Composition } from './index.ts';
+import { clearHem, clearTop, composeRibbons, type Composition } from './index.ts';
 import { bandsOf } from './options.ts';
 
 interface Composed extends Drafted {
@@ -169,8 +169,9 @@ describe('any rows', () => {
       if (highest !== undefined || spacing === 'by hand' || bands.length === 0) return;
       // Each band may wait for the next mark; 20 mm between two is what the usual zone leaves.
       const needed = bands.flat().reduce((sum, { width }) => sum + width, 0) + bands.length * 20;
-      const casing = skirt.finishedLength.value - skirt.waist.depth;
-      if (lowest + needed <= casing - 20) expect(codesOf(ribbons)).not.toContain('ribbon.noRoom');
+      // Rows keep clear of the hem's stitching, however low the maker wishes them, and of all works at the top.
+      const from = Math.max(lowest, clearHem(skirt).value);
+      if (from + needed <= clearTop(skirt).value) expect(codesOf(ribbons)).not.toContain('ribbon.noRoom');
     }),
   );
 

@@ -161,7 +161,6 @@ export class Keeper {
       try {
         const record = await this.#store.change(first.kind, first.id, first.changes);
         this.#kept = withRecord(this.#kept, first.kind, first.id, record);
-        this.trouble = null;
       } catch (error) {
         this.trouble = isFull(error) ? 'full' : 'other';
         this.#timer ??= setTimeout(() => void this.keep(), TRY_AGAIN_AFTER);
@@ -172,6 +171,8 @@ export class Keeper {
       const left = now?.changes.slice(count) ?? [];
       this.#waiting = now && left.length > 0 ? [{ ...now, changes: left }, ...others] : others;
     }
+    // Only now: who is told that all is well may close the page at once.
+    this.trouble = null;
   }
 }
 

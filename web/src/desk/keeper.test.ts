@@ -131,4 +131,23 @@ describe('where there is no room', () => {
     expect(await store.all('people')).toEqual([robin]);
     vi.useRealTimers();
   });
+
+  test('the trouble stays until everything is kept, not only the first of it', async () => {
+    const store = openMemory();
+    const told: unknown[] = [];
+    let isFull = true;
+    const { keeper } = await keeperWith({
+      ...store,
+      change: (...change) => {
+        told.push(keeper.trouble);
+        return isFull ? Promise.reject(new DOMException('', 'QuotaExceededError')) : store.change(...change);
+      },
+    });
+    keeper.change('table', 'table', [{ path: ['note'], value: 'second' }]);
+    await keeper.keep();
+    isFull = false;
+    await keeper.keep();
+    expect(told).toEqual([null, 'full', 'full']);
+    expect(keeper.trouble).toBeNull();
+  });
 });

@@ -65,7 +65,8 @@ function slitHandles({ context, draft, waist, extras }: MadeOn, chosen: SlitOpti
       name: 'slit',
       value: extras.slits.height.value,
       least: slitLimits.least,
-      most: highest.extra?.height.value ?? slitLimits.most,
+      // A height goes up to the next mark, which may lie past what can be written.
+      most: Math.min(slitLimits.most, highest.extra?.height.value ?? slitLimits.most),
       step: context.mark,
       writes: (height) => ({ lengths: { height } }),
     },
