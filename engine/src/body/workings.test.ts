@@ -78,7 +78,14 @@ test('every figure comes out of its own inputs again', () => {
     calf: maybe(200, 600),
     thigh: maybe(300, 900),
     wears: fc.constantFrom(...waysToWear),
-    levels: sometimes(fc.record({ front: maybe(500, 1200), back: maybe(500, 1200), left: maybe(500, 1200) })),
+    levels: sometimes(
+      fc.record({
+        front: maybe(500, 1200),
+        back: maybe(500, 1200),
+        left: maybe(500, 1200),
+        right: maybe(500, 1200),
+      }),
+    ),
     halves: sometimes(fc.record({ left: length(250, 850), right: length(250, 850) })),
     size: sometimes(fc.record({ from: length(500, 1700), to: length(500, 1700) })),
     age: fc.option(fc.double({ min: 1, max: 90, noNaN: true }), { nil: undefined }),

@@ -1,4 +1,4 @@
-import { depthIn, edgesOf, type Overlaps } from './overlaps.ts';
+import { depthIn, edgesOf, wayOut, type Overlaps } from './overlaps.ts';
 import type { Problem } from './problem.ts';
 
 /**
@@ -169,6 +169,56 @@ export function lossAt(
     if (loss >= bound) return loss;
   }
   return loss;
+}
+
+/**
+ * Lines on which a piece touches others that it overlaps: of each the direction out, of length 1, and how far along it
+ * the line lies from the strip's corner. The piece's origin stands on it or beyond, and it is clear of that neighbour.
+ */
+export interface Lines {
+  readonly outX: Float64Array;
+  readonly outY: Float64Array;
+  readonly at: Float64Array;
+  count: number;
+}
+
+const way = new Float64Array(2);
+
+/** Adds the lines of all that a piece would overlap if it lay there. */
+export function addLines(
+  layout: Layout,
+  piece: number,
+  shape: number,
+  x: number,
+  y: number,
+  lines: Lines,
+): void {
+  const { cells, problem } = layout;
+  const see = (other: number): void => {
+    if (lines.count === lines.at.length || depthOf(layout, other, shape, x, y) === 0) return;
+    const edges = edgesOf(layout.overlaps, layout.shape[other]!, shape);
+    const depth = wayOut(edges, x - layout.x[other]!, y - layout.y[other]!, way);
+    const [outX, outY] = [way[0]!, way[1]!];
+    const at = outX * x + outY * y + depth;
+    for (let i = 0; i < lines.count; i++)
+      if (
+        Math.abs(lines.outX[i]! - outX) < 1e-6 &&
+        Math.abs(lines.outY[i]! - outY) < 1e-6 &&
+        Math.abs(lines.at[i]! - at) < 1
+      )
+        return;
+    lines.outX[lines.count] = outX;
+    lines.outY[lines.count] = outY;
+    lines.at[lines.count] = at;
+    lines.count++;
+  };
+  const cell = cellAt(layout, shape, x);
+  for (let c = cell - 1; c <= cell + 1; c++)
+    for (let k = 0; k < cells.count[c]!; k++) {
+      const other = cells.members[c * cells.room + k]!;
+      if (other !== piece) see(other);
+    }
+  for (let other = problem.movable; other < layout.shape.length; other++) see(other);
 }
 
 /** Looks up anew what a piece overlaps where it lies. */

@@ -128,3 +128,63 @@ function depthInAny(numbers: Float64Array, count: number, x: number, y: number):
   }
   return Math.sqrt(least);
 }
+
+/**
+ * The shortest way out of an overlap: its direction, of length 1, goes into `way`. (x, y) overlaps, as `depthIn` says.
+ */
+export function wayOut({ convex, count, numbers }: Edges, x: number, y: number, way: Float64Array): number {
+  return convex ? wayOutOfConvex(numbers, count, x, y, way) : wayOutOfAny(numbers, count, x, y, way);
+}
+
+function wayOutOfConvex(
+  numbers: Float64Array,
+  count: number,
+  x: number,
+  y: number,
+  way: Float64Array,
+): number {
+  let least = Infinity;
+  let nearest = 0;
+  for (let i = 0, at = 0; i < count; i++, at += 4) {
+    const depth = (numbers[at]! * y - numbers[at + 1]! * x - numbers[at + 2]!) * numbers[at + 3]!;
+    if (depth < least) {
+      least = depth;
+      nearest = at;
+    }
+  }
+  way[0] = numbers[nearest + 1]! * numbers[nearest + 3]!;
+  way[1] = -numbers[nearest]! * numbers[nearest + 3]!;
+  return least;
+}
+
+function wayOutOfAny(numbers: Float64Array, count: number, x: number, y: number, way: Float64Array): number {
+  let least = Infinity;
+  for (let i = 0, at = 0; i < count; i++, at += 5) {
+    const px = x - numbers[at]!;
+    const py = y - numbers[at + 1]!;
+    const dx = numbers[at + 2]!;
+    const dy = numbers[at + 3]!;
+    const share = (px * dx + py * dy) * numbers[at + 4]!;
+    const t = share < 0 ? 0 : share > 1 ? 1 : share;
+    const gapX = t * dx - px;
+    const gapY = t * dy - py;
+    const gap = gapX * gapX + gapY * gapY;
+    if (gap < least) {
+      least = gap;
+      if (t === share) {
+        // Of an edge its own direction: the gap may be too small to tell it.
+        const length = Math.sqrt(numbers[at + 4]!);
+        way[0] = dy * length;
+        way[1] = -dx * length;
+      } else {
+        way[0] = gapX;
+        way[1] = gapY;
+      }
+    }
+  }
+  const depth = Math.sqrt(least);
+  const length = Math.sqrt(way[0]! * way[0]! + way[1]! * way[1]!);
+  way[0] = way[0]! / length;
+  way[1] = way[1]! / length;
+  return depth;
+}

@@ -1,7 +1,8 @@
-import { lossAt, type Layout } from './layout.ts';
+import { lossAt, type Layout, type Lines } from './layout.ts';
 import { edgesOf } from './overlaps.ts';
 import { snapped } from './problem.ts';
 import type { Random } from './random.ts';
+import { noLines, settled } from './settle.ts';
 
 /** How many places are tried for one piece before the best are looked at closely. */
 const OVER_ALL = 50;
@@ -25,11 +26,13 @@ export interface Seeker {
   readonly layout: Layout;
   readonly random: Random;
   readonly finds: Finds;
+  readonly lines: Lines;
 }
 
 export const seekerOf = (layout: Layout, random: Random): Seeker => ({
   layout,
   random,
+  lines: noLines(),
   finds: {
     shape: new Int32Array(BEST + 1),
     x: new Float64Array(BEST + 1),
@@ -85,18 +88,22 @@ export function bestPlace(seeker: Seeker, piece: number): Place {
   }
   for (let i = 0; i < TOUCHING; i++) touch(seeker, piece, stance());
   let best: Place = { shape: hereShape, x: hereX, y: hereY, loss: Infinity };
+  const V = process.env.V ?? '0';
   for (let i = 0; i < finds.count; i++) {
-    const found = descended(
-      seeker,
-      piece,
-      { shape: finds.shape[i]!, x: finds.x[i]!, y: finds.y[i]!, loss: finds.loss[i]! },
-      0.25,
-      0.02,
-    );
+    const from = { shape: finds.shape[i]!, x: finds.x[i]!, y: finds.y[i]!, loss: finds.loss[i]! };
+    let found: Place;
+    if (V === '0') found = descended(seeker, piece, from, 0.25, 0.02);
+    else if (V === '1') found = settled(seeker, piece, from, 1);
+    else if (V === '2') found = settled(seeker, piece, descended(seeker, piece, from, 0.25, 0.02), 1);
+    else if (V === '3') found = settled(seeker, piece, descended(seeker, piece, from, 0.25, 0.1), 1);
+    else found = descended(seeker, piece, settled(seeker, piece, from, 1), 0.25, 0.02);
     if (found.loss < best.loss) best = found;
     if (best.loss === 0) break;
   }
-  return best.loss === 0 ? best : descended(seeker, piece, best, 0.01, 0.00005);
+  if (best.loss === 0) return best;
+  if (V === '0') return descended(seeker, piece, best, 0.01, 0.00005);
+  if (V === '1' || V === '2' || V === '3') return best;
+  return settled(seeker, piece, best, 1);
 }
 
 /** A corner of a neighbour's no-fit polygon: there the piece touches it, edge in notch or corner to corner. */
