@@ -1,6 +1,6 @@
 import type { Placement } from './job.ts';
 import { lossAt, put, type Layout } from './layout.ts';
-import { placeX, placeY } from './seek.ts';
+import { placeX, placeY } from './place.ts';
 import type { Random } from './random.ts';
 
 /** Places tried for each piece of the first answer. */

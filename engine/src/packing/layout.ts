@@ -1,4 +1,4 @@
-import { depthIn, edgesOf, wayOut, type Overlaps } from './overlaps.ts';
+import { depthIn, edgesOf, type Overlaps } from './overlaps.ts';
 import type { Problem } from './problem.ts';
 
 /**
@@ -14,6 +14,11 @@ export interface Layout {
   readonly shape: Int32Array;
   readonly x: Float64Array;
   readonly y: Float64Array;
+  /** Of each piece, the box around it: what lies beside it needs no closer look. */
+  readonly boxLeft: Float64Array;
+  readonly boxLow: Float64Array;
+  readonly boxRight: Float64Array;
+  readonly boxHigh: Float64Array;
   /** Of each pair, at i · pieces + j: how dear its overlap is, and how deep. Symmetric. */
   readonly weight: Float64Array;
   /** What a weight begins at: pieces that are large give way less, so the small ones go first. */
@@ -22,6 +27,8 @@ export interface Layout {
   /** Of each piece, all its depths together. */
   readonly sum: Float64Array;
   readonly cells: Cells;
+  /** Room for the neighbours that are looked at. */
+  readonly near: Int32Array;
   /** Places tried so far. */
   tried: number;
 }
@@ -56,6 +63,10 @@ export function emptyLayout(problem: Problem, overlaps: Overlaps, farthest: numb
     shape: new Int32Array(count),
     x: new Float64Array(count),
     y: new Float64Array(count),
+    boxLeft: new Float64Array(count),
+    boxLow: new Float64Array(count),
+    boxRight: new Float64Array(count),
+    boxHigh: new Float64Array(count),
     weight: start.slice(),
     start,
     depth: new Float64Array(count * count),
@@ -68,6 +79,7 @@ export function emptyLayout(problem: Problem, overlaps: Overlaps, farthest: numb
       cellOf: new Int32Array(count).fill(-1),
       slotOf: new Int32Array(count),
     },
+    near: new Int32Array(count),
     tried: 0,
   };
 }
@@ -109,6 +121,11 @@ export function put(layout: Layout, piece: number, shape: number, x: number, y: 
   layout.shape[piece] = shape;
   layout.x[piece] = x;
   layout.y[piece] = y;
+  const { bodies } = layout.overlaps;
+  layout.boxLeft[piece] = x + bodies[4 * shape]!;
+  layout.boxLow[piece] = y + bodies[4 * shape + 1]!;
+  layout.boxRight[piece] = x + bodies[4 * shape + 2]!;
+  layout.boxHigh[piece] = y + bodies[4 * shape + 3]!;
   if (piece >= layout.problem.movable) return;
   takeOut(layout, piece);
   const { cells } = layout;
@@ -120,18 +137,12 @@ export function put(layout: Layout, piece: number, shape: number, x: number, y: 
   cells.count[cell] = slot + 1;
 }
 
-/** How deep shape `shape` at (x, y) lies in piece `other`. */
-function depthOf(layout: Layout, other: number, shape: number, x: number, y: number): number {
+/** How deep shape `shape` at (x, y) lies in piece `other`; their boxes overlap. */
+export function depthOf(layout: Layout, other: number, shape: number, x: number, y: number): number {
   const { overlaps } = layout;
-  const { boxes, shapes, edges } = overlaps;
-  const pair = layout.shape[other]! * shapes + shape;
-  const at = 4 * pair;
-  const px = x - layout.x[other]!;
-  if (px <= boxes[at]! || px >= boxes[at + 2]!) return 0;
-  const py = y - layout.y[other]!;
-  if (py <= boxes[at + 1]! || py >= boxes[at + 3]!) return 0;
-  const known = edges[pair] ?? edgesOf(overlaps, layout.shape[other]!, shape);
-  const depth = depthIn(known, px, py);
+  const stood = layout.shape[other]!;
+  const known = overlaps.edges[stood * overlaps.shapes + shape] ?? edgesOf(overlaps, stood, shape);
+  const depth = depthIn(known, x - layout.x[other]!, y - layout.y[other]!);
   return depth <= HAIR ? 0 : depth;
 }
 
@@ -145,17 +156,24 @@ export function lossAt(
   bound: number,
 ): number {
   layout.tried++;
-  const { cells, weight, problem } = layout;
-  const count = layout.shape.length;
+  const { cells, weight, problem, boxLeft, boxLow, boxRight, boxHigh } = layout;
+  const { bodies } = layout.overlaps;
+  const count = boxLeft.length;
   const row = piece * count;
+  const left = x + bodies[4 * shape]!;
+  const low = y + bodies[4 * shape + 1]!;
+  const right = x + bodies[4 * shape + 2]!;
+  const high = y + bodies[4 * shape + 3]!;
+  const { members, room } = cells;
   const cell = cellAt(layout, shape, x);
   let loss = 0;
   for (let c = cell - 1; c <= cell + 1; c++) {
-    const from = c * cells.room;
+    const from = c * room;
     const to = from + cells.count[c]!;
     for (let k = from; k < to; k++) {
-      const other = cells.members[k]!;
-      if (other === piece) continue;
+      const other = members[k]!;
+      if (boxLeft[other]! >= right || boxRight[other]! <= left) continue;
+      if (boxLow[other]! >= high || boxHigh[other]! <= low || other === piece) continue;
       const depth = depthOf(layout, other, shape, x, y);
       if (depth === 0) continue;
       loss += weight[row + other]! * depth;
@@ -163,6 +181,8 @@ export function lossAt(
     }
   }
   for (let other = problem.movable; other < count; other++) {
+    if (boxLeft[other]! >= right || boxRight[other]! <= left) continue;
+    if (boxLow[other]! >= high || boxHigh[other]! <= low) continue;
     const depth = depthOf(layout, other, shape, x, y);
     if (depth === 0) continue;
     loss += weight[row + other]! * depth;
@@ -171,59 +191,32 @@ export function lossAt(
   return loss;
 }
 
-/**
- * Lines on which a piece touches others that it overlaps: of each the direction out, of length 1, and how far along it
- * the line lies from the strip's corner. The piece's origin stands on it or beyond, and it is clear of that neighbour.
- */
-export interface Lines {
-  readonly outX: Float64Array;
-  readonly outY: Float64Array;
-  readonly at: Float64Array;
-  count: number;
-}
-
-const way = new Float64Array(2);
-
-/** Adds the lines of all that a piece would overlap if it lay there. */
-export function addLines(
-  layout: Layout,
-  piece: number,
-  shape: number,
-  x: number,
-  y: number,
-  lines: Lines,
-): void {
-  const { cells, problem } = layout;
-  const see = (other: number): void => {
-    if (lines.count === lines.at.length || depthOf(layout, other, shape, x, y) === 0) return;
-    const edges = edgesOf(layout.overlaps, layout.shape[other]!, shape);
-    const depth = wayOut(edges, x - layout.x[other]!, y - layout.y[other]!, way);
-    const [outX, outY] = [way[0]!, way[1]!];
-    const at = outX * x + outY * y + depth;
-    for (let i = 0; i < lines.count; i++)
-      if (
-        Math.abs(lines.outX[i]! - outX) < 1e-6 &&
-        Math.abs(lines.outY[i]! - outY) < 1e-6 &&
-        Math.abs(lines.at[i]! - at) < 1
-      )
-        return;
-    lines.outX[lines.count] = outX;
-    lines.outY[lines.count] = outY;
-    lines.at[lines.count] = at;
-    lines.count++;
-  };
+/** Pieces whose boxes overlap that of a piece if it lay there, written into `layout.near`; how many. */
+export function nearOf(layout: Layout, piece: number, shape: number, x: number, y: number): number {
+  const { cells, problem, boxLeft, boxLow, boxRight, boxHigh, near } = layout;
+  const { bodies } = layout.overlaps;
+  const left = x + bodies[4 * shape]!;
+  const low = y + bodies[4 * shape + 1]!;
+  const right = x + bodies[4 * shape + 2]!;
+  const high = y + bodies[4 * shape + 3]!;
+  let count = 0;
   const cell = cellAt(layout, shape, x);
   for (let c = cell - 1; c <= cell + 1; c++)
-    for (let k = 0; k < cells.count[c]!; k++) {
-      const other = cells.members[c * cells.room + k]!;
-      if (other !== piece) see(other);
-    }
-  for (let other = problem.movable; other < layout.shape.length; other++) see(other);
+    for (let k = 0; k < cells.count[c]!; k++) near[count++] = cells.members[c * cells.room + k]!;
+  for (let other = problem.movable; other < boxLeft.length; other++) near[count++] = other;
+  let kept = 0;
+  for (let i = 0; i < count; i++) {
+    const other = near[i]!;
+    if (boxLeft[other]! >= right || boxRight[other]! <= left) continue;
+    if (boxLow[other]! >= high || boxHigh[other]! <= low || other === piece) continue;
+    near[kept++] = other;
+  }
+  return kept;
 }
 
 /** Looks up anew what a piece overlaps where it lies. */
 export function remeasure(layout: Layout, piece: number): void {
-  const { cells, depth, sum, problem } = layout;
+  const { depth, sum } = layout;
   const count = layout.shape.length;
   const row = piece * count;
   if (sum[piece]! > 0) {
@@ -240,21 +233,16 @@ export function remeasure(layout: Layout, piece: number): void {
   const x = layout.x[piece]!;
   const y = layout.y[piece]!;
   let total = 0;
-  const see = (other: number): void => {
+  const many = nearOf(layout, piece, shape, x, y);
+  for (let i = 0; i < many; i++) {
+    const other = layout.near[i]!;
     const deep = depthOf(layout, other, shape, x, y);
-    if (deep === 0) return;
+    if (deep === 0) continue;
     depth[row + other] = deep;
     depth[other * count + piece] = deep;
     sum[other] = sum[other]! + deep;
     total += deep;
-  };
-  const cell = cellAt(layout, shape, x);
-  for (let c = cell - 1; c <= cell + 1; c++)
-    for (let k = 0; k < cells.count[c]!; k++) {
-      const other = cells.members[c * cells.room + k]!;
-      if (other !== piece) see(other);
-    }
-  for (let other = problem.movable; other < count; other++) see(other);
+  }
   sum[piece] = total;
 }
 

@@ -18,38 +18,30 @@ interface Edges {
 /** How deep pieces of two shapes lie in one another. */
 export interface Overlaps {
   readonly shapes: number;
-  /** Of each pair of shapes, at 4 · (a · shapes + b): the box of places of b seen from a that can overlap at all. */
-  readonly boxes: Float64Array;
+  /** Of each shape, at 4 · shape: left, low, right and high side of its box. */
+  readonly bodies: Float64Array;
+  readonly outlines: readonly Outline[];
   readonly edges: (Edges | undefined)[];
-  readonly bodies: readonly Outline[];
 }
 
 export function overlapsOf(shapes: readonly Shape[]): Overlaps {
   const count = shapes.length;
-  const boxes = new Float64Array(4 * count * count);
-  for (const [i, a] of shapes.entries())
-    for (const [j, b] of shapes.entries()) {
-      const at = 4 * (i * count + j);
-      boxes[at] = a.body.left - b.body.right;
-      boxes[at + 1] = a.body.low - b.body.high;
-      boxes[at + 2] = a.body.right - b.body.left;
-      boxes[at + 3] = a.body.high - b.body.low;
-    }
   return {
     shapes: count,
-    boxes,
+    bodies: Float64Array.from(
+      shapes.flatMap(({ body: { left, low, right, high } }) => [left, low, right, high]),
+    ),
+    outlines: shapes.map(({ outline }) => outline),
     edges: new Array<Edges | undefined>(count * count).fill(undefined),
-    bodies: shapes.map(({ outline }) => outline),
   };
 }
 
 /** Worked out when a pair meets for the first time; the pair the other way round is its mirror image. */
 export function edgesOf(overlaps: Overlaps, a: number, b: number): Edges {
-  const { shapes, edges, bodies } = overlaps;
+  const { shapes, edges } = overlaps;
   const known = edges[a * shapes + b];
   if (known) return known;
-  const [one, other] = [bodies[a] ?? [], bodies[b] ?? []];
-  const { outlines, convex } = noFitOf(one, other);
+  const { outlines, convex } = noFitOf(overlaps.outlines[a] ?? [], overlaps.outlines[b] ?? []);
   const found = read(outlines, convex);
   edges[a * shapes + b] = found;
   edges[b * shapes + a] =

@@ -1,8 +1,9 @@
-import { lossAt, type Layout, type Lines } from './layout.ts';
+import { lossAt, type Layout } from './layout.ts';
+import { noLines, type Lines } from './lines.ts';
 import { edgesOf } from './overlaps.ts';
-import { snapped } from './problem.ts';
+import { placeX, placeY, type Place } from './place.ts';
 import type { Random } from './random.ts';
-import { noLines, settled } from './settle.ts';
+import { settled } from './settle.ts';
 
 /** How many places are tried for one piece before the best are looked at closely. */
 const OVER_ALL = 50;
@@ -42,14 +43,7 @@ export const seekerOf = (layout: Layout, random: Random): Seeker => ({
   },
 });
 
-/** The place where a piece overlaps least, weighted: at least as good as where it lies. */
-export interface Place {
-  readonly shape: number;
-  readonly x: number;
-  readonly y: number;
-  readonly loss: number;
-}
-
+/** Where a piece overlaps least, weighted, of what was tried: at least as good as where it lies. */
 export function bestPlace(seeker: Seeker, piece: number): Place {
   const { layout, random, finds } = seeker;
   const { problem } = layout;
@@ -88,22 +82,13 @@ export function bestPlace(seeker: Seeker, piece: number): Place {
   }
   for (let i = 0; i < TOUCHING; i++) touch(seeker, piece, stance());
   let best: Place = { shape: hereShape, x: hereX, y: hereY, loss: Infinity };
-  const V = process.env.V ?? '0';
   for (let i = 0; i < finds.count; i++) {
     const from = { shape: finds.shape[i]!, x: finds.x[i]!, y: finds.y[i]!, loss: finds.loss[i]! };
-    let found: Place;
-    if (V === '0') found = descended(seeker, piece, from, 0.25, 0.02);
-    else if (V === '1') found = settled(seeker, piece, from, 1);
-    else if (V === '2') found = settled(seeker, piece, descended(seeker, piece, from, 0.25, 0.02), 1);
-    else if (V === '3') found = settled(seeker, piece, descended(seeker, piece, from, 0.25, 0.1), 1);
-    else found = descended(seeker, piece, settled(seeker, piece, from, 1), 0.25, 0.02);
+    const found = settled(layout, seeker.lines, piece, descended(seeker, piece, from));
     if (found.loss < best.loss) best = found;
     if (best.loss === 0) break;
   }
-  if (best.loss === 0) return best;
-  if (V === '0') return descended(seeker, piece, best, 0.01, 0.00005);
-  if (V === '1' || V === '2' || V === '3') return best;
-  return settled(seeker, piece, best, 1);
+  return best;
 }
 
 /** A corner of a neighbour's no-fit polygon: there the piece touches it, edge in notch or corner to corner. */
@@ -123,25 +108,6 @@ function touch(seeker: Seeker, piece: number, shape: number): void {
   if (x < problem.fromX[shape]! || x > layout.end - problem.right[shape]!) return;
   if (y < problem.least[shape]! || y > problem.most[shape]!) return;
   tryPlace(seeker, piece, shape, x, y);
-}
-
-/** The place nearest to a wish where the origin may stand; NaN where there is none. */
-export function placeX({ problem, end }: Layout, shape: number, x: number): number {
-  const least = problem.fromX[shape]!;
-  const most = problem.atStart[shape] === 1 ? least : end - problem.right[shape]!;
-  const lattice = problem.latticeX[shape];
-  const whole = Math.round(x);
-  if (lattice) return snapped(whole, lattice, least, most) ?? NaN;
-  return most < least ? NaN : whole < least ? least : whole > most ? most : whole;
-}
-
-export function placeY({ problem }: Layout, shape: number, y: number): number {
-  const least = problem.least[shape]!;
-  const most = problem.most[shape]!;
-  const lattice = problem.latticeY[shape];
-  const whole = Math.round(y);
-  if (lattice) return snapped(whole, lattice, least, most) ?? NaN;
-  return whole < least ? least : whole > most ? most : whole;
 }
 
 /** Looks at a place, and keeps it if it is among the best that lie apart. */
@@ -186,14 +152,17 @@ function remove(finds: Finds, at: number): void {
   finds.count--;
 }
 
+/** First and last step of a descent, as shares of the piece's smaller side. */
+const STEPS = { first: 0.25, last: 0.1 };
+
 /** Steps along one axis or diagonal at a time while they gain; shorter ones where they don't. */
-function descended(seeker: Seeker, piece: number, from: Place, first: number, last: number): Place {
+function descended(seeker: Seeker, piece: number, from: Place): Place {
   const { layout, random } = seeker;
   const { shape } = from;
   const small = layout.problem.small[shape]!;
-  const least = Math.max(1, small * last);
+  const least = Math.max(1, small * STEPS.last);
   let { x, y, loss } = from;
-  let stepX = Math.max(1, small * first);
+  let stepX = Math.max(1, small * STEPS.first);
   let stepY = stepX;
   let axis = random.below(4);
   while (loss > 0 && (stepX >= least || stepY >= least)) {

@@ -1,7 +1,8 @@
 import { isWithin } from './polygon.ts';
 import { lengthOf, measureAll, put, restore, snapshot, type Layout, type Snapshot } from './layout.ts';
 import { part, type Patience } from './part.ts';
-import { placeX, placeY, type Seeker } from './seek.ts';
+import { placeX, placeY } from './place.ts';
+import type { Seeker } from './seek.ts';
 
 /** Shares of the length: taken off while it is easy, and while it is not; then at the end, from and to. */
 const EASY = 0.006;
