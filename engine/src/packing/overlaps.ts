@@ -1,4 +1,5 @@
 import type { Outline } from './job.ts';
+import { gridOf, MIXED, OUTSIDE, type Edge, type Grid } from './grid.ts';
 import { noFitOf } from './noFit.ts';
 import type { Shape } from './shapes.ts';
 
@@ -13,6 +14,8 @@ interface Edges {
   readonly numbers: Float64Array;
   /** Corners, as x, y, x, y …: where two pieces touch at a corner of either. */
   readonly corners: Float64Array;
+  /** Of one that is not convex. */
+  readonly grid: Grid | null;
 }
 
 /** How deep pieces of two shapes lie in one another. */
@@ -57,12 +60,14 @@ export function edgesOf(overlaps: Overlaps, a: number, b: number): Edges {
 function read(outlines: readonly Outline[], convex: boolean): Edges {
   const corners: number[] = [];
   const numbers: number[] = [];
+  const edges: Edge[] = [];
   for (const outline of outlines)
     for (const [i, p] of outline.entries()) {
       const q = outline[(i + 1) % outline.length] ?? p;
       const dx = q.x - p.x;
       const dy = q.y - p.y;
       corners.push(p.x, p.y);
+      edges.push({ x: p.x, y: p.y, dx, dy });
       if (convex) numbers.push(dx, dy, dx * p.y - dy * p.x, 1 / Math.sqrt(dx * dx + dy * dy));
       else numbers.push(p.x, p.y, dx, dy, 1 / (dx * dx + dy * dy));
     }
@@ -71,6 +76,7 @@ function read(outlines: readonly Outline[], convex: boolean): Edges {
     count: corners.length / 2,
     numbers: Float64Array.from(numbers),
     corners: Float64Array.from(corners),
+    grid: convex || edges.length === 0 ? null : gridOf(edges),
   };
 }
 
@@ -78,8 +84,9 @@ function read(outlines: readonly Outline[], convex: boolean): Edges {
  * Least distance by which a piece must move to be clear of another: 0 where it is. (x, y) is its origin seen from the
  * other's. Whole numbers: whether it is 0 is decided exactly.
  */
-export function depthIn({ convex, count, numbers }: Edges, x: number, y: number): number {
-  return convex ? depthInConvex(numbers, count, x, y) : depthInAny(numbers, count, x, y);
+export function depthIn({ convex, count, numbers, grid }: Edges, x: number, y: number): number {
+  if (convex) return depthInConvex(numbers, count, x, y);
+  return grid ? depthInAny(numbers, grid, x, y) : 0;
 }
 
 function depthInConvex(numbers: Float64Array, count: number, x: number, y: number): number {
@@ -93,20 +100,18 @@ function depthInConvex(numbers: Float64Array, count: number, x: number, y: numbe
   return least;
 }
 
-function depthInAny(numbers: Float64Array, count: number, x: number, y: number): number {
-  let inside = false;
-  for (let i = 0, at = 0; i < count; i++, at += 5) {
-    const fromY = numbers[at + 1]!;
-    const dy = numbers[at + 3]!;
-    if (fromY > y !== fromY + dy > y) {
-      // Left of the edge or right of it: whole numbers, so exact.
-      const turn = numbers[at + 2]! * (y - fromY) - dy * (x - numbers[at]!);
-      if (dy > 0 ? turn > 0 : turn < 0) inside = !inside;
-    }
-  }
-  if (!inside) return 0;
+function depthInAny(numbers: Float64Array, grid: Grid, x: number, y: number): number {
+  const column = Math.min(grid.side - 1, Math.floor((x - grid.left) * grid.perX));
+  const row = Math.min(grid.side - 1, Math.floor((y - grid.low) * grid.perY));
+  if (column < 0 || row < 0) return 0;
+  const square = row * grid.side + column;
+  const kind = grid.kind[square]!;
+  if (kind === OUTSIDE) return 0;
+  if (kind === MIXED && !isInside(numbers, grid, row, x, y)) return 0;
+  const { nearEdges } = grid;
   let least = Infinity;
-  for (let i = 0, at = 0; i < count; i++, at += 5) {
+  for (let i = grid.nearFrom[square]!, to = grid.nearFrom[square + 1]!; i < to; i++) {
+    const at = 5 * nearEdges[i]!;
     const px = x - numbers[at]!;
     const py = y - numbers[at + 1]!;
     const dx = numbers[at + 2]!;
@@ -119,6 +124,22 @@ function depthInAny(numbers: Float64Array, count: number, x: number, y: number):
     if (gap < least) least = gap;
   }
   return Math.sqrt(least);
+}
+
+function isInside(numbers: Float64Array, grid: Grid, row: number, x: number, y: number): boolean {
+  const { rowEdges } = grid;
+  let inside = false;
+  for (let i = grid.rowFrom[row]!, to = grid.rowFrom[row + 1]!; i < to; i++) {
+    const at = 5 * rowEdges[i]!;
+    const fromY = numbers[at + 1]!;
+    const dy = numbers[at + 3]!;
+    if (fromY > y !== fromY + dy > y) {
+      // Left of the edge or right of it: whole numbers, so exact.
+      const turn = numbers[at + 2]! * (y - fromY) - dy * (x - numbers[at]!);
+      if (dy > 0 ? turn > 0 : turn < 0) inside = !inside;
+    }
+  }
+  return inside;
 }
 
 /**

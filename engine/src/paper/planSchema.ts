@@ -189,6 +189,7 @@ export const planSchema = z.strictObject({
       have: length,
       longest: length.nullable(),
       fullest: z.strictObject({ fullness: amount, hemQuarter: length }).nullable(),
+      mostRows: z.int().nullable(),
       count: z.int(),
     })
     .nullable(),

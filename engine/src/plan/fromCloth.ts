@@ -2,10 +2,11 @@ import { readBody, strideNeed } from '../body/index.ts';
 import { layAll, readFabric, type ClothPlan } from '../cloth/index.ts';
 import { figures, type Figure } from '../figure/index.ts';
 import type { SkirtRequest } from '../request/index.ts';
+import { composeRibbons } from '../ribbon/index.ts';
 import { draftSkirt, type Skirt } from '../skirt/index.ts';
 import { mm, stepsIn, type Mm } from '../units/index.ts';
 
-export type FromClothFigureCode = 'have.longest' | 'have.fullness' | 'have.count';
+export type FromClothFigureCode = 'have.longest' | 'have.fullness' | 'have.count' | 'have.rows';
 const figure = figures<FromClothFigureCode>();
 
 /** What can be made of a length of cloth. Null where nothing of this cut can. */
@@ -18,6 +19,8 @@ export interface FromCloth {
    * the cut has no fullness to choose.
    */
   readonly fullest: { readonly fullness: Figure; readonly hemQuarter: Figure<Mm> } | null;
+  /** The most single rows of the usual ribbon that have room on the longest, all else as planned. */
+  readonly mostRows: Figure | null;
   /** How many skirts as planned, laid one after the other. */
   readonly count: Figure;
 }
@@ -26,6 +29,7 @@ export interface FromCloth {
 const LONGEST = mm(1800);
 const MOST_FULLNESS = 4;
 const FULLNESS_STEP = 0.05;
+const MOST_ROWS = 60;
 
 interface Tried {
   readonly skirt: Skirt;
@@ -36,11 +40,11 @@ interface Tried {
 export function fromCloth(request: SkirtRequest, have: Mm): FromCloth {
   const planned = least(trial(request));
   const longest = longestFrom(request, have);
-  const fullest = fullestFrom(request, have);
   return {
     have,
     longest: longest === null ? null : figure.length(longest, 'have.longest'),
-    fullest,
+    fullest: fullestFrom(request, have),
+    mostRows: longest === null ? null : figure.count(mostRowsOn(ofLength(request, longest)), 'have.rows'),
     count: figure.count(planned === null ? 0 : Math.floor(have / planned + 1e-9), 'have.count'),
   };
 }
@@ -82,9 +86,24 @@ function longestFrom(request: SkirtRequest, have: Mm): Mm | null {
   const { mark, body } = request;
   const floor = Math.min(LONGEST, body.waistToFloor ?? LONGEST);
   const steps = largest(Math.ceil(100 / mark), stepsIn(mm(floor), mark, 'down'), (step) =>
-    enough({ ...request, body: { ...body, second: undefined, waistToHem: mm(step * mark) } }, have),
+    enough(ofLength(request, mm(step * mark)), have),
   );
   return steps === null ? null : mm(steps * mark);
+}
+
+const ofLength = (request: SkirtRequest, waistToHem: Mm): SkirtRequest => ({
+  ...request,
+  body: { ...request.body, second: undefined, waistToHem },
+});
+
+function mostRowsOn(request: SkirtRequest): number {
+  const { skirt } = trial(request);
+  const haveRoom = (rows: number): boolean => {
+    const ribbons = { ...request.ribbons, rows, spacing: 'even' as const };
+    const placed = composeRibbons(skirt, ribbons, request.mark);
+    return placed.rows.length === rows && !placed.notices.some(({ code }) => code === 'ribbon.noRoom');
+  };
+  return largest(0, MOST_ROWS, haveRoom) ?? 0;
 }
 
 function fullestFrom(request: SkirtRequest, have: Mm): FromCloth['fullest'] {

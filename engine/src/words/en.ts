@@ -812,6 +812,7 @@ export const en: Catalogue = {
     'have.longest': 'longest from this cloth',
     'have.fullness': 'fullest from this cloth',
     'have.count': 'skirts from this cloth',
+    'have.rows': 'most rows on the longest',
   },
   notices: {
     'body.takesDiffer':
@@ -1992,6 +1993,7 @@ export const en: Catalogue = {
     haveHeading: 'From {have} of cloth before its wash, laid the way that takes least, you can make',
     haveLongest: 'the longest: {length} finished',
     haveFullest: 'the fullest: {fullness} × the widest part, hem mark {hem}',
+    haveRows: 'the most ribbon: {rows, plural, one {# row has} other {# rows have}} room on the longest',
     haveMany:
       '{count, plural, =0 {not one skirt as planned} one {# skirt as planned} other {# skirts as planned}}',
     haveNothing: 'no skirt of this cut',

@@ -928,6 +928,7 @@ export const fr: Catalogue = {
     'have.longest': 'la plus longue dans ce tissu',
     'have.fullness': 'la plus ample dans ce tissu',
     'have.count': 'jupes dans ce tissu',
+    'have.rows': 'le plus de rangs sur la plus longue',
   },
   notices: {
     'body.takesDiffer':
@@ -2146,6 +2147,8 @@ export const fr: Catalogue = {
       'Avec {have} de tissu avant lavage, disposé de la façon qui en prend le moins, vous pouvez faire',
     haveLongest: 'la plus longue : {length} finie',
     haveFullest: 'la plus ample : {fullness} × la partie la plus large, repère d’ourlet {hem}',
+    haveRows:
+      'le plus de ruban : {rows, plural, one {# rang trouve} other {# rangs trouvent}} place sur la plus longue',
     haveMany:
       '{count, plural, =0 {pas une seule jupe comme prévu} one {# jupe comme prévu} other {# jupes comme prévu}}',
     haveNothing: 'aucune jupe de cette coupe',

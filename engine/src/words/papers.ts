@@ -91,6 +91,7 @@ export interface PaperWords {
   readonly haveHeading: string;
   readonly haveLongest: string;
   readonly haveFullest: string;
+  readonly haveRows: string;
   readonly haveMany: string;
   readonly haveNothing: string;
   readonly colour: string;

@@ -140,12 +140,13 @@ function haveBlock({ fromCloth, speaker }: PaperInput): Block[] {
 
 export function haveLines(answer: NonNullable<PaperInput['fromCloth']>, speaker: Speaker): string[] {
   const { papers } = speaker.words;
-  const { longest, fullest, count } = answer;
+  const { longest, fullest, mostRows, count } = answer;
   return [
     longest ? speaker.text(papers.haveLongest, { length: longest }) : papers.haveNothing,
     ...(fullest
       ? [speaker.text(papers.haveFullest, { fullness: fullest.fullness, hem: fullest.hemQuarter })]
       : []),
+    ...(mostRows ? [speaker.text(papers.haveRows, { rows: mostRows })] : []),
     speaker.text(papers.haveMany, { count }),
   ];
 }

@@ -1,0 +1,69 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { patience, runs } from '../testing/runs.ts';
+import type { Corner, Outline } from './job.ts';
+import { noFitOf } from './noFit.ts';
+import { depthIn, edgesOf, overlapsOf, wayOut } from './overlaps.ts';
+import { boxOf, isSimple, isWithin, tidied, twiceArea } from './polygon.ts';
+import type { Shape } from './shapes.ts';
+import { anyOutline } from './testing/jobs.ts';
+
+const whole = anyOutline
+  .map((outline) => tidied(outline.map(({ x, y }) => ({ x: Math.round(x * 1000), y: Math.round(y * 1000) }))))
+  .filter((outline) => outline.length > 2 && isSimple(outline));
+
+const shapeOf = (outline: Outline): Shape => {
+  const box = boxOf(outline);
+  const area = twiceArea(outline) / 2;
+  return { item: 0, rotation: 0, mirrored: false, outline, body: box, box, area, hullArea: area };
+};
+
+/** From a place to an outline, corner to corner. */
+function distanceTo(outline: Outline, { x, y }: Corner): number {
+  const each = outline.map((from, i) => {
+    const to = outline[(i + 1) % outline.length] ?? from;
+    const [dx, dy] = [to.x - from.x, to.y - from.y];
+    const t = Math.min(1, Math.max(0, ((x - from.x) * dx + (y - from.y) * dy) / (dx * dx + dy * dy)));
+    return Math.hypot(from.x + t * dx - x, from.y + t * dy - y);
+  });
+  return Math.min(...each);
+}
+
+const share = fc.double({ min: 0, max: 1, noNaN: true });
+
+test(
+  'the depth is the distance to the nearest edge of the no-fit polygon, and the way out leads there',
+  () => {
+    fc.assert(
+      fc.property(
+        whole,
+        whole,
+        fc.array(fc.tuple(share, share), { minLength: 40, maxLength: 40 }),
+        (a, b, shares) => {
+          const { outlines } = noFitOf(a, b);
+          const edges = edgesOf(overlapsOf([shapeOf(a), shapeOf(b)]), 0, 1);
+          const box = boxOf(outlines.flat());
+          for (const [acrossX, acrossY] of shares) {
+            const x = Math.round(box.left + acrossX * (box.right - box.left));
+            const y = Math.round(box.low + acrossY * (box.high - box.low));
+            const inside = outlines.filter((outline) => isWithin(outline, { x, y })).length % 2 === 1;
+            const away = Math.min(...outlines.map((outline) => distanceTo(outline, { x, y })));
+            const depth = depthIn(edges, x, y);
+            // On the very edge it counts as either.
+            if (away < 1e-3) expect(depth).toBeLessThan(1e-3);
+            else expect(Math.abs(depth - (inside ? away : 0))).toBeLessThan(1e-3);
+            if (depth < 1) continue;
+            const way = new Float64Array(2);
+            expect(wayOut(edges, x, y, way)).toBeCloseTo(depth, 3);
+            const [outX = NaN, outY = NaN] = way;
+            expect(Math.hypot(outX, outY)).toBeCloseTo(1, 6);
+            const reached = { x: x + depth * outX, y: y + depth * outY };
+            expect(Math.min(...outlines.map((outline) => distanceTo(outline, reached)))).toBeLessThan(1);
+          }
+        },
+      ),
+      { numRuns: runs(100) },
+    );
+  },
+  patience.timeout,
+);
