@@ -1,4 +1,4 @@
-import { depthIn, edgesOf, type Overlaps } from './overlaps.ts';
+import { depthBetween, type Overlaps } from './overlaps.ts';
 import type { Problem } from './problem.ts';
 
 /**
@@ -139,10 +139,8 @@ export function put(layout: Layout, piece: number, shape: number, x: number, y: 
 
 /** How deep shape `shape` at (x, y) lies in piece `other`; their boxes overlap. */
 export function depthOf(layout: Layout, other: number, shape: number, x: number, y: number): number {
-  const { overlaps } = layout;
-  const stood = layout.shape[other]!;
-  const known = overlaps.edges[stood * overlaps.shapes + shape] ?? edgesOf(overlaps, stood, shape);
-  const depth = depthIn(known, x - layout.x[other]!, y - layout.y[other]!);
+  const [atX, atY] = [layout.x[other]!, layout.y[other]!];
+  const depth = depthBetween(layout.overlaps, layout.shape[other]!, shape, x - atX, y - atY);
   return depth <= HAIR ? 0 : depth;
 }
 

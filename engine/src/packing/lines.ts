@@ -1,5 +1,5 @@
 import { depthOf, nearOf, type Layout } from './layout.ts';
-import { edgesOf, wayOut } from './overlaps.ts';
+import { wayBetween } from './overlaps.ts';
 
 /**
  * Lines on which a piece touches others that it overlaps: of each the direction out, of length 1, and how far along it
@@ -39,8 +39,8 @@ export function addLines(
   for (let i = 0; i < many && lines.count < lines.at.length; i++) {
     const other = near[i]!;
     if (depthOf(layout, other, shape, x, y) === 0) continue;
-    const edges = edgesOf(overlaps, layout.shape[other]!, shape);
-    const depth = wayOut(edges, x - layout.x[other]!, y - layout.y[other]!, way);
+    const [fromX, fromY] = [x - layout.x[other]!, y - layout.y[other]!];
+    const depth = wayBetween(overlaps, layout.shape[other]!, shape, fromX, fromY, way);
     addLine(lines, way[0]!, way[1]!, way[0]! * x + way[1]! * y + depth);
   }
 }

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { patience, runs } from '../testing/runs.ts';
 import type { Corner, Outline } from './job.ts';
 import { noFitOf } from './noFit.ts';
-import { depthIn, edgesOf, overlapsOf, wayOut } from './overlaps.ts';
+import { depthBetween, overlapsOf, wayBetween } from './overlaps.ts';
 import { boxOf, isSimple, isWithin, tidied, twiceArea } from './polygon.ts';
 import type { Shape } from './shapes.ts';
 import { anyOutline } from './testing/jobs.ts';
@@ -41,20 +41,20 @@ test(
         fc.array(fc.tuple(share, share), { minLength: 40, maxLength: 40 }),
         (a, b, shares) => {
           const { outlines } = noFitOf(a, b);
-          const edges = edgesOf(overlapsOf([shapeOf(a), shapeOf(b)]), 0, 1);
+          const overlaps = overlapsOf([shapeOf(a), shapeOf(b)]);
           const box = boxOf(outlines.flat());
           for (const [acrossX, acrossY] of shares) {
             const x = Math.round(box.left + acrossX * (box.right - box.left));
             const y = Math.round(box.low + acrossY * (box.high - box.low));
             const inside = outlines.filter((outline) => isWithin(outline, { x, y })).length % 2 === 1;
             const away = Math.min(...outlines.map((outline) => distanceTo(outline, { x, y })));
-            const depth = depthIn(edges, x, y);
+            const depth = depthBetween(overlaps, 0, 1, x, y);
             // On the very edge it counts as either.
             if (away < 1e-3) expect(depth).toBeLessThan(1e-3);
             else expect(Math.abs(depth - (inside ? away : 0))).toBeLessThan(1e-3);
             if (depth < 1) continue;
             const way = new Float64Array(2);
-            expect(wayOut(edges, x, y, way)).toBeCloseTo(depth, 3);
+            expect(wayBetween(overlaps, 0, 1, x, y, way)).toBeCloseTo(depth, 3);
             const [outX = NaN, outY = NaN] = way;
             expect(Math.hypot(outX, outY)).toBeCloseTo(1, 6);
             const reached = { x: x + depth * outX, y: y + depth * outY };
@@ -63,6 +63,48 @@ test(
         },
       ),
       { numRuns: runs(100) },
+    );
+  },
+  patience.timeout,
+);
+
+test(
+  'shapes that are quarter turns of one another lie as deep in one another as if each were known by itself',
+  () => {
+    const turns = [0, 1, 2, 3];
+    const turn = (outline: Outline, by: number): Corner[] =>
+      outline.map(
+        ({ x, y }) =>
+          [
+            { x, y },
+            { x: 0 - y, y: x },
+            { x: 0 - x, y: 0 - y },
+            { x: y, y: 0 - x },
+          ][by] ?? { x, y },
+      );
+    fc.assert(
+      fc.property(
+        whole,
+        whole,
+        fc.array(fc.tuple(share, share), { minLength: 8, maxLength: 8 }),
+        (a, b, shares) => {
+          const all = [a, b].flatMap((outline) => turns.map((by) => turn(outline, by)));
+          const together = overlapsOf(all.map(shapeOf));
+          for (const [i, one] of all.entries())
+            for (const [j, other] of all.entries()) {
+              const alone = overlapsOf([shapeOf(one), shapeOf(other)]);
+              const box = boxOf(noFitOf(one, other).outlines.flat());
+              for (const [acrossX, acrossY] of shares) {
+                const x = Math.round(box.left + acrossX * (box.right - box.left));
+                const y = Math.round(box.low + acrossY * (box.high - box.low));
+                // Corners of a no-fit polygon are rounded to whole units, one way round or the other.
+                const apart = depthBetween(together, i, j, x, y) - depthBetween(alone, 0, 1, x, y);
+                expect(Math.abs(apart)).toBeLessThan(30);
+              }
+            }
+        },
+      ),
+      { numRuns: runs(8) },
     );
   },
   patience.timeout,

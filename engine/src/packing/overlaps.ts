@@ -1,30 +1,29 @@
+import { depthIn, edgesOf, wayOut, type Edges } from './edges.ts';
 import type { Outline } from './job.ts';
-import { gridOf, MIXED, OUTSIDE, type Edge, type Grid } from './grid.ts';
 import { noFitOf } from './noFit.ts';
 import type { Shape } from './shapes.ts';
 
 /**
- * A no-fit polygon as the search reads it: numbers only. For a convex one, of each edge its direction, its line's
- * constant and one over its length; for any other, of each edge its beginning, its direction and one over its
- * length squared.
+ * How deep pieces of two shapes lie in one another. Shapes that are quarter turns of one another share what is known of
+ * them: of a pair only how the one is turned against the other counts, and which is looked at from which is half a turn.
  */
-interface Edges {
-  readonly convex: boolean;
-  readonly count: number;
-  readonly numbers: Float64Array;
-  /** Corners, as x, y, x, y …: where two pieces touch at a corner of either. */
-  readonly corners: Float64Array;
-  /** Of one that is not convex. */
-  readonly grid: Grid | null;
-}
-
-/** How deep pieces of two shapes lie in one another. */
 export interface Overlaps {
   readonly shapes: number;
   /** Of each shape, at 4 · shape: left, low, right and high side of its box. */
   readonly bodies: Float64Array;
-  readonly outlines: readonly Outline[];
+  readonly stands: readonly Stand[];
+  /** Of each pair, at a · shapes + b: their no-fit polygon, and by how many quarter turns it is turned for them. */
   readonly edges: (Edges | undefined)[];
+  readonly turns: Uint8Array;
+  readonly shared: Map<number, Edges>;
+}
+
+/** A shape as quarter turns of another that came before it, or of itself. */
+interface Stand {
+  readonly base: number;
+  readonly turns: number;
+  /** Of the base. */
+  readonly outline: Outline;
 }
 
 export function overlapsOf(shapes: readonly Shape[]): Overlaps {
@@ -34,170 +33,112 @@ export function overlapsOf(shapes: readonly Shape[]): Overlaps {
     bodies: Float64Array.from(
       shapes.flatMap(({ body: { left, low, right, high } }) => [left, low, right, high]),
     ),
-    outlines: shapes.map(({ outline }) => outline),
+    stands: standsOf(shapes),
     edges: new Array<Edges | undefined>(count * count).fill(undefined),
+    turns: new Uint8Array(count * count),
+    shared: new Map(),
   };
 }
 
-/** Worked out when a pair meets for the first time; the pair the other way round is its mirror image. */
-export function edgesOf(overlaps: Overlaps, a: number, b: number): Edges {
-  const { shapes, edges } = overlaps;
-  const known = edges[a * shapes + b];
-  if (known) return known;
-  const { outlines, convex } = noFitOf(overlaps.outlines[a] ?? [], overlaps.outlines[b] ?? []);
-  const found = read(outlines, convex);
+function standsOf(shapes: readonly Shape[]): Stand[] {
+  const known = new Map<string, Stand>();
+  return shapes.map(({ outline }, base) => {
+    const key = keyOf(outline);
+    const same = known.get(key);
+    if (same) return same;
+    // Where a shape is its own turn, the fewest turns count.
+    for (let turns = 3; turns >= 0; turns--)
+      known.set(keyOf(turned(outline, turns)), { base, turns, outline });
+    return { base, turns: 0, outline };
+  });
+}
+
+/** An outline as text that does not depend on the corner it begins at. */
+function keyOf(outline: Outline): string {
+  let first = 0;
+  for (const [i, { x, y }] of outline.entries()) {
+    const least = outline[first] ?? { x, y };
+    if (x < least.x || (x === least.x && y < least.y)) first = i;
+  }
+  return [...outline.slice(first), ...outline.slice(0, first)]
+    .map(({ x, y }) => `${String(x)} ${String(y)}`)
+    .join();
+}
+
+/** By so many quarter turns, counter-clockwise; exact. */
+const turned = (outline: Outline, turns: number): Outline =>
+  outline.map(({ x, y }) => ({ x: turnedX(turns, x, y), y: turnedY(turns, x, y) }));
+
+// 0 − x and not −x, which would tell 0 from −0.
+const turnedX = (turns: number, x: number, y: number): number =>
+  turns === 0 ? x : turns === 1 ? 0 - y : turns === 2 ? 0 - x : y;
+const turnedY = (turns: number, x: number, y: number): number =>
+  turns === 0 ? y : turns === 1 ? x : turns === 2 ? 0 - y : 0 - x;
+
+/** The no-fit polygon of a pair, before it is turned for them; worked out when such a pair meets for the first time. */
+function meet(overlaps: Overlaps, a: number, b: number): Edges {
+  const { shapes, edges, turns, stands, shared } = overlaps;
+  const [one, other] = [stands[a], stands[b]];
+  if (!one || !other) throw new RangeError('no such shape');
+  const between = (other.turns - one.turns + 4) % 4;
+  // Of two that are one shape only half of the ways round are told apart.
+  const isSwapped = one.base > other.base || (one.base === other.base && between === 3);
+  const [first, second] = isSwapped ? [other, one] : [one, other];
+  const relative = isSwapped ? (4 - between) % 4 : between;
+  const key = (first.base * shapes + second.base) * 4 + relative;
+  const found = shared.get(key) ?? edgesOf(noFitOf(first.outline, turned(second.outline, relative)));
+  shared.set(key, found);
   edges[a * shapes + b] = found;
-  edges[b * shapes + a] =
-    a === b
-      ? found
-      : read(
-          outlines.map((outline) => outline.map(({ x, y }) => ({ x: -x, y: -y }))),
-          convex,
-        );
+  turns[a * shapes + b] = (first.turns + (isSwapped ? 2 : 0)) % 4;
   return found;
 }
 
-function read(outlines: readonly Outline[], convex: boolean): Edges {
-  const corners: number[] = [];
-  const numbers: number[] = [];
-  const edges: Edge[] = [];
-  for (const outline of outlines)
-    for (const [i, p] of outline.entries()) {
-      const q = outline[(i + 1) % outline.length] ?? p;
-      const dx = q.x - p.x;
-      const dy = q.y - p.y;
-      corners.push(p.x, p.y);
-      edges.push({ x: p.x, y: p.y, dx, dy });
-      if (convex) numbers.push(dx, dy, dx * p.y - dy * p.x, 1 / Math.sqrt(dx * dx + dy * dy));
-      else numbers.push(p.x, p.y, dx, dy, 1 / (dx * dx + dy * dy));
-    }
-  return {
-    convex,
-    count: corners.length / 2,
-    numbers: Float64Array.from(numbers),
-    corners: Float64Array.from(corners),
-    grid: convex || edges.length === 0 ? null : gridOf(edges),
-  };
-}
-
 /**
- * Least distance by which a piece must move to be clear of another: 0 where it is. (x, y) is its origin seen from the
- * other's. Whole numbers: whether it is 0 is decided exactly.
+ * Least distance by which a piece of shape b must move to be clear of one of shape a: 0 where it is. (x, y) is its
+ * origin seen from the other's. Whole numbers: whether it is 0 is decided exactly.
  */
-export function depthIn({ convex, count, numbers, grid }: Edges, x: number, y: number): number {
-  if (convex) return depthInConvex(numbers, count, x, y);
-  return grid ? depthInAny(numbers, grid, x, y) : 0;
+export function depthBetween(overlaps: Overlaps, a: number, b: number, x: number, y: number): number {
+  const pair = a * overlaps.shapes + b;
+  const edges = overlaps.edges[pair] ?? meet(overlaps, a, b);
+  const turns = overlaps.turns[pair]!;
+  if (turns === 0) return depthIn(edges, x, y);
+  const back = 4 - turns;
+  return depthIn(edges, turnedX(back, x, y), turnedY(back, x, y));
 }
 
-function depthInConvex(numbers: Float64Array, count: number, x: number, y: number): number {
-  let least = Infinity;
-  for (let i = 0, at = 0; i < count; i++, at += 4) {
-    const inside = numbers[at]! * y - numbers[at + 1]! * x - numbers[at + 2]!;
-    if (inside <= 0) return 0;
-    const depth = inside * numbers[at + 3]!;
-    if (depth < least) least = depth;
-  }
-  return least;
-}
-
-function depthInAny(numbers: Float64Array, grid: Grid, x: number, y: number): number {
-  const column = Math.min(grid.side - 1, Math.floor((x - grid.left) * grid.perX));
-  const row = Math.min(grid.side - 1, Math.floor((y - grid.low) * grid.perY));
-  if (column < 0 || row < 0) return 0;
-  const square = row * grid.side + column;
-  const kind = grid.kind[square]!;
-  if (kind === OUTSIDE) return 0;
-  if (kind === MIXED && !isInside(numbers, grid, row, x, y)) return 0;
-  const { nearEdges } = grid;
-  let least = Infinity;
-  for (let i = grid.nearFrom[square]!, to = grid.nearFrom[square + 1]!; i < to; i++) {
-    const at = 5 * nearEdges[i]!;
-    const px = x - numbers[at]!;
-    const py = y - numbers[at + 1]!;
-    const dx = numbers[at + 2]!;
-    const dy = numbers[at + 3]!;
-    const share = (px * dx + py * dy) * numbers[at + 4]!;
-    const t = share < 0 ? 0 : share > 1 ? 1 : share;
-    const gapX = px - t * dx;
-    const gapY = py - t * dy;
-    const gap = gapX * gapX + gapY * gapY;
-    if (gap < least) least = gap;
-  }
-  return Math.sqrt(least);
-}
-
-function isInside(numbers: Float64Array, grid: Grid, row: number, x: number, y: number): boolean {
-  const { rowEdges } = grid;
-  let inside = false;
-  for (let i = grid.rowFrom[row]!, to = grid.rowFrom[row + 1]!; i < to; i++) {
-    const at = 5 * rowEdges[i]!;
-    const fromY = numbers[at + 1]!;
-    const dy = numbers[at + 3]!;
-    if (fromY > y !== fromY + dy > y) {
-      // Left of the edge or right of it: whole numbers, so exact.
-      const turn = numbers[at + 2]! * (y - fromY) - dy * (x - numbers[at]!);
-      if (dy > 0 ? turn > 0 : turn < 0) inside = !inside;
-    }
-  }
-  return inside;
-}
-
-/**
- * The shortest way out of an overlap: its direction, of length 1, goes into `way`. (x, y) overlaps, as `depthIn` says.
- */
-export function wayOut({ convex, count, numbers }: Edges, x: number, y: number, way: Float64Array): number {
-  return convex ? wayOutOfConvex(numbers, count, x, y, way) : wayOutOfAny(numbers, count, x, y, way);
-}
-
-function wayOutOfConvex(
-  numbers: Float64Array,
-  count: number,
+/** The shortest way out of an overlap: its direction, of length 1, goes into `way`. (x, y) overlaps. */
+export function wayBetween(
+  overlaps: Overlaps,
+  a: number,
+  b: number,
   x: number,
   y: number,
   way: Float64Array,
 ): number {
-  let least = Infinity;
-  let nearest = 0;
-  for (let i = 0, at = 0; i < count; i++, at += 4) {
-    const depth = (numbers[at]! * y - numbers[at + 1]! * x - numbers[at + 2]!) * numbers[at + 3]!;
-    if (depth < least) {
-      least = depth;
-      nearest = at;
-    }
-  }
-  way[0] = numbers[nearest + 1]! * numbers[nearest + 3]!;
-  way[1] = -numbers[nearest]! * numbers[nearest + 3]!;
-  return least;
+  const edges = overlaps.edges[a * overlaps.shapes + b] ?? meet(overlaps, a, b);
+  const turns = overlaps.turns[a * overlaps.shapes + b]!;
+  const back = (4 - turns) % 4;
+  const depth = wayOut(edges, turnedX(back, x, y), turnedY(back, x, y), way);
+  const [outX, outY] = [way[0]!, way[1]!];
+  way[0] = turnedX(turns, outX, outY);
+  way[1] = turnedY(turns, outX, outY);
+  return depth;
 }
 
-function wayOutOfAny(numbers: Float64Array, count: number, x: number, y: number, way: Float64Array): number {
-  let least = Infinity;
-  for (let i = 0, at = 0; i < count; i++, at += 5) {
-    const px = x - numbers[at]!;
-    const py = y - numbers[at + 1]!;
-    const dx = numbers[at + 2]!;
-    const dy = numbers[at + 3]!;
-    const share = (px * dx + py * dy) * numbers[at + 4]!;
-    const t = share < 0 ? 0 : share > 1 ? 1 : share;
-    const gapX = t * dx - px;
-    const gapY = t * dy - py;
-    const gap = gapX * gapX + gapY * gapY;
-    if (gap < least) {
-      least = gap;
-      if (t === share) {
-        // Of an edge its own direction: the gap may be too small to tell it.
-        const length = Math.sqrt(numbers[at + 4]!);
-        way[0] = dy * length;
-        way[1] = -dx * length;
-      } else {
-        way[0] = gapX;
-        way[1] = gapY;
-      }
-    }
-  }
-  const depth = Math.sqrt(least);
-  const length = Math.sqrt(way[0]! * way[0]! + way[1]! * way[1]!);
-  way[0] = way[0]! / length;
-  way[1] = way[1]! / length;
-  return depth;
+/** One corner of the no-fit polygon of a pair, there both touch, written into `corner`; `share` in [0, 1) says which. */
+export function cornerBetween(
+  overlaps: Overlaps,
+  a: number,
+  b: number,
+  share: number,
+  corner: Float64Array,
+): boolean {
+  const { corners, count } = overlaps.edges[a * overlaps.shapes + b] ?? meet(overlaps, a, b);
+  if (count === 0) return false;
+  const turns = overlaps.turns[a * overlaps.shapes + b]!;
+  const at = 2 * Math.floor(share * count);
+  const [x, y] = [corners[at]!, corners[at + 1]!];
+  corner[0] = turnedX(turns, x, y);
+  corner[1] = turnedY(turns, x, y);
+  return true;
 }

@@ -1,6 +1,6 @@
 import { lossAt, type Layout } from './layout.ts';
 import { noLines, type Lines } from './lines.ts';
-import { edgesOf } from './overlaps.ts';
+import { cornerBetween } from './overlaps.ts';
 import { placeX, placeY, type Place } from './place.ts';
 import type { Random } from './random.ts';
 import { settled } from './settle.ts';
@@ -91,6 +91,9 @@ export function bestPlace(seeker: Seeker, piece: number): Place {
   return best;
 }
 
+/** Room for one corner. */
+const corner = new Float64Array(2);
+
 /** A corner of a neighbour's no-fit polygon: there the piece touches it, edge in notch or corner to corner. */
 function touch(seeker: Seeker, piece: number, shape: number): void {
   const { layout, random } = seeker;
@@ -98,11 +101,9 @@ function touch(seeker: Seeker, piece: number, shape: number): void {
   if (count < 2) return;
   const other = random.below(count);
   if (other === piece) return;
-  const { corners, count: many } = edgesOf(layout.overlaps, layout.shape[other]!, shape);
-  if (many === 0) return;
-  const at = 2 * random.below(many);
-  const x = layout.x[other]! + corners[at]!;
-  const y = layout.y[other]! + corners[at + 1]!;
+  if (!cornerBetween(layout.overlaps, layout.shape[other]!, shape, random.next(), corner)) return;
+  const x = layout.x[other]! + corner[0]!;
+  const y = layout.y[other]! + corner[1]!;
   // Only corners within the strip touch; one that must be moved inside does not.
   const { problem } = layout;
   if (x < problem.fromX[shape]! || x > layout.end - problem.right[shape]!) return;

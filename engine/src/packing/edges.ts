@@ -1,0 +1,162 @@
+import { gridOf, MIXED, OUTSIDE, type Edge, type Grid } from './grid.ts';
+import type { NoFit } from './noFit.ts';
+
+/**
+ * A no-fit polygon as the search reads it: numbers only. For a convex one, of each edge its direction, its line's
+ * constant and one over its length; for any other, of each edge its beginning, its direction and one over its
+ * length squared.
+ */
+export interface Edges {
+  readonly convex: boolean;
+  readonly count: number;
+  readonly numbers: Float64Array;
+  /** Corners, as x, y, x, y …: where two pieces touch at a corner of either. */
+  readonly corners: Float64Array;
+  /** Of one that is not convex. */
+  readonly grid: Grid | null;
+}
+
+export function edgesOf({ outlines, convex }: NoFit): Edges {
+  const corners: number[] = [];
+  const numbers: number[] = [];
+  const edges: Edge[] = [];
+  for (const outline of outlines)
+    for (const [i, p] of outline.entries()) {
+      const q = outline[(i + 1) % outline.length] ?? p;
+      const dx = q.x - p.x;
+      const dy = q.y - p.y;
+      corners.push(p.x, p.y);
+      edges.push({ x: p.x, y: p.y, dx, dy });
+      if (convex) numbers.push(dx, dy, dx * p.y - dy * p.x, 1 / Math.sqrt(dx * dx + dy * dy));
+      else numbers.push(p.x, p.y, dx, dy, 1 / (dx * dx + dy * dy));
+    }
+  return {
+    convex,
+    count: corners.length / 2,
+    numbers: Float64Array.from(numbers),
+    corners: Float64Array.from(corners),
+    grid: convex || edges.length === 0 ? null : gridOf(edges),
+  };
+}
+
+/**
+ * Least distance by which a piece must move to be clear of another: 0 where it is. (x, y) is its origin seen from the
+ * other's. Whole numbers: whether it is 0 is decided exactly.
+ */
+export function depthIn({ convex, count, numbers, grid }: Edges, x: number, y: number): number {
+  if (convex) return depthInConvex(numbers, count, x, y);
+  return grid ? depthInAny(numbers, grid, x, y) : 0;
+}
+
+function depthInConvex(numbers: Float64Array, count: number, x: number, y: number): number {
+  let least = Infinity;
+  for (let i = 0, at = 0; i < count; i++, at += 4) {
+    const inside = numbers[at]! * y - numbers[at + 1]! * x - numbers[at + 2]!;
+    if (inside <= 0) return 0;
+    const depth = inside * numbers[at + 3]!;
+    if (depth < least) least = depth;
+  }
+  return least;
+}
+
+function depthInAny(numbers: Float64Array, grid: Grid, x: number, y: number): number {
+  const column = Math.min(grid.side - 1, Math.floor((x - grid.left) * grid.perX));
+  const row = Math.min(grid.side - 1, Math.floor((y - grid.low) * grid.perY));
+  if (column < 0 || row < 0) return 0;
+  const square = row * grid.side + column;
+  const kind = grid.kind[square]!;
+  if (kind === OUTSIDE) return 0;
+  if (kind === MIXED && !isInside(numbers, grid, row, x, y)) return 0;
+  const { nearEdges } = grid;
+  let least = Infinity;
+  for (let i = grid.nearFrom[square]!, to = grid.nearFrom[square + 1]!; i < to; i++) {
+    const at = 5 * nearEdges[i]!;
+    const px = x - numbers[at]!;
+    const py = y - numbers[at + 1]!;
+    const dx = numbers[at + 2]!;
+    const dy = numbers[at + 3]!;
+    const share = (px * dx + py * dy) * numbers[at + 4]!;
+    const t = share < 0 ? 0 : share > 1 ? 1 : share;
+    const gapX = px - t * dx;
+    const gapY = py - t * dy;
+    const gap = gapX * gapX + gapY * gapY;
+    if (gap < least) least = gap;
+  }
+  return Math.sqrt(least);
+}
+
+function isInside(numbers: Float64Array, grid: Grid, row: number, x: number, y: number): boolean {
+  const { rowEdges } = grid;
+  let inside = false;
+  for (let i = grid.rowFrom[row]!, to = grid.rowFrom[row + 1]!; i < to; i++) {
+    const at = 5 * rowEdges[i]!;
+    const fromY = numbers[at + 1]!;
+    const dy = numbers[at + 3]!;
+    if (fromY > y !== fromY + dy > y) {
+      // Left of the edge or right of it: whole numbers, so exact.
+      const turn = numbers[at + 2]! * (y - fromY) - dy * (x - numbers[at]!);
+      if (dy > 0 ? turn > 0 : turn < 0) inside = !inside;
+    }
+  }
+  return inside;
+}
+
+/**
+ * The shortest way out of an overlap: its direction, of length 1, goes into `way`. (x, y) overlaps, as `depthIn` says.
+ */
+export function wayOut({ convex, count, numbers }: Edges, x: number, y: number, way: Float64Array): number {
+  return convex ? wayOutOfConvex(numbers, count, x, y, way) : wayOutOfAny(numbers, count, x, y, way);
+}
+
+function wayOutOfConvex(
+  numbers: Float64Array,
+  count: number,
+  x: number,
+  y: number,
+  way: Float64Array,
+): number {
+  let least = Infinity;
+  let nearest = 0;
+  for (let i = 0, at = 0; i < count; i++, at += 4) {
+    const depth = (numbers[at]! * y - numbers[at + 1]! * x - numbers[at + 2]!) * numbers[at + 3]!;
+    if (depth < least) {
+      least = depth;
+      nearest = at;
+    }
+  }
+  way[0] = numbers[nearest + 1]! * numbers[nearest + 3]!;
+  way[1] = -numbers[nearest]! * numbers[nearest + 3]!;
+  return least;
+}
+
+function wayOutOfAny(numbers: Float64Array, count: number, x: number, y: number, way: Float64Array): number {
+  let least = Infinity;
+  for (let i = 0, at = 0; i < count; i++, at += 5) {
+    const px = x - numbers[at]!;
+    const py = y - numbers[at + 1]!;
+    const dx = numbers[at + 2]!;
+    const dy = numbers[at + 3]!;
+    const share = (px * dx + py * dy) * numbers[at + 4]!;
+    const t = share < 0 ? 0 : share > 1 ? 1 : share;
+    const gapX = t * dx - px;
+    const gapY = t * dy - py;
+    const gap = gapX * gapX + gapY * gapY;
+    if (gap < least) {
+      least = gap;
+      if (t === share) {
+        // Of an edge its own direction: the gap may be too small to tell it.
+        const length = Math.sqrt(numbers[at + 4]!);
+        way[0] = dy * length;
+        way[1] = -dx * length;
+      } else {
+        way[0] = gapX;
+        way[1] = gapY;
+      }
+    }
+  }
+  const depth = Math.sqrt(least);
+  const length = Math.sqrt(way[0]! * way[0]! + way[1]! * way[1]!);
+  way[0] = way[0]! / length;
+  way[1] = way[1]! / length;
+  return depth;
+}
