@@ -132,7 +132,7 @@ export function planDocument(
         fullness: say.amount(fromCloth.fullest.fullness),
         hemQuarter: say.length(fromCloth.fullest.hemQuarter),
       },
-      mostRows: fromCloth.mostRows && fromCloth.mostRows.value,
+      mostRows: fromCloth.mostRows?.value ?? null,
       count: fromCloth.count.value,
     },
   };
