@@ -2148,7 +2148,7 @@ export const fr: Catalogue = {
     haveLongest: 'la plus longue : {length} finie',
     haveFullest: 'la plus ample : {fullness} × la partie la plus large, repère d’ourlet {hem}',
     haveRows:
-      'le plus de ruban : {rows, plural, one {# rang trouve} other {# rangs trouvent}} place sur la plus longue',
+      'le plus de ruban : {rows, plural, one {# rang trouve} other {# rangs trouvent}} place sur la plus longue',
     haveMany:
       '{count, plural, =0 {pas une seule jupe comme prévu} one {# jupe comme prévu} other {# jupes comme prévu}}',
     haveNothing: 'aucune jupe de cette coupe',
