@@ -70,19 +70,23 @@ function depthInAny(numbers: Float64Array, grid: Grid, x: number, y: number): nu
   const { nearEdges } = grid;
   let least = Infinity;
   for (let i = grid.nearFrom[square]!, to = grid.nearFrom[square + 1]!; i < to; i++) {
-    const at = 5 * nearEdges[i]!;
-    const px = x - numbers[at]!;
-    const py = y - numbers[at + 1]!;
-    const dx = numbers[at + 2]!;
-    const dy = numbers[at + 3]!;
-    const share = (px * dx + py * dy) * numbers[at + 4]!;
-    const t = share < 0 ? 0 : share > 1 ? 1 : share;
-    const gapX = px - t * dx;
-    const gapY = py - t * dy;
-    const gap = gapX * gapX + gapY * gapY;
+    const gap = gapTo(numbers, 5 * nearEdges[i]!, x, y);
     if (gap < least) least = gap;
   }
   return Math.sqrt(least);
+}
+
+/** Squared distance of a place to the edge whose numbers begin there. */
+function gapTo(numbers: Float64Array, at: number, x: number, y: number): number {
+  const px = x - numbers[at]!;
+  const py = y - numbers[at + 1]!;
+  const dx = numbers[at + 2]!;
+  const dy = numbers[at + 3]!;
+  const share = (px * dx + py * dy) * numbers[at + 4]!;
+  const t = share < 0 ? 0 : share > 1 ? 1 : share;
+  const gapX = px - t * dx;
+  const gapY = py - t * dy;
+  return gapX * gapX + gapY * gapY;
 }
 
 function isInside(numbers: Float64Array, grid: Grid, row: number, x: number, y: number): boolean {
@@ -131,32 +135,29 @@ function wayOutOfConvex(
 
 function wayOutOfAny(numbers: Float64Array, count: number, x: number, y: number, way: Float64Array): number {
   let least = Infinity;
+  let nearest = 0;
   for (let i = 0, at = 0; i < count; i++, at += 5) {
-    const px = x - numbers[at]!;
-    const py = y - numbers[at + 1]!;
-    const dx = numbers[at + 2]!;
-    const dy = numbers[at + 3]!;
-    const share = (px * dx + py * dy) * numbers[at + 4]!;
-    const t = share < 0 ? 0 : share > 1 ? 1 : share;
-    const gapX = t * dx - px;
-    const gapY = t * dy - py;
-    const gap = gapX * gapX + gapY * gapY;
+    const gap = gapTo(numbers, at, x, y);
     if (gap < least) {
       least = gap;
-      if (t === share) {
-        // Of an edge its own direction: the gap may be too small to tell it.
-        const length = Math.sqrt(numbers[at + 4]!);
-        way[0] = dy * length;
-        way[1] = -dx * length;
-      } else {
-        way[0] = gapX;
-        way[1] = gapY;
-      }
+      nearest = at;
     }
   }
+  const px = x - numbers[nearest]!;
+  const py = y - numbers[nearest + 1]!;
+  const dx = numbers[nearest + 2]!;
+  const dy = numbers[nearest + 3]!;
+  const perLength = numbers[nearest + 4]!;
+  const share = (px * dx + py * dy) * perLength;
   const depth = Math.sqrt(least);
-  const length = Math.sqrt(way[0]! * way[0]! + way[1]! * way[1]!);
-  way[0] = way[0]! / length;
-  way[1] = way[1]! / length;
+  if (share >= 0 && share <= 1) {
+    // Straight out of an edge, by its own direction: the gap may be too small to tell it.
+    way[0] = dy * Math.sqrt(perLength);
+    way[1] = -dx * Math.sqrt(perLength);
+  } else {
+    const end = share < 0 ? 0 : 1;
+    way[0] = (end * dx - px) / depth;
+    way[1] = (end * dy - py) / depth;
+  }
   return depth;
 }

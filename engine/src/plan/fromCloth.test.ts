@@ -2,24 +2,26 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { SkirtRequest } from '../request/index.ts';
 import { anyRequest, requestOf } from '../testing/requests.ts';
+import { MOST_ROWS } from '../ribbon/index.ts';
 import { patience, runs } from '../testing/runs.ts';
 import { inches, mm, type Mm } from '../units/index.ts';
 import { fromCloth, planSkirt } from './index.ts';
 
-/** The skirt as planned but of another length, and what it takes at least of cloth before its wash. */
+const ofLength = (request: SkirtRequest, waistToHem: Mm): SkirtRequest => ({
+  ...request,
+  body: { ...request.body, second: undefined, waistToHem },
+});
+
+/** What a skirt of another length takes at least of cloth before its wash. */
 function leastOf(request: SkirtRequest, waistToHem: Mm): number {
-  const { lays } = planSkirt({
-    ...request,
-    body: { ...request.body, second: undefined, waistToHem },
-  }).cloth;
+  const { lays } = planSkirt(ofLength(request, waistToHem)).cloth;
   return Math.min(...lays.filter(({ fits }) => fits).map(({ clothBefore }) => clothBefore.value));
 }
 
 /** Whether so many rows all lie on the skirt, none told of as without room. */
 function haveRoom(request: SkirtRequest, waistToHem: Mm, rows: number): boolean {
   const { ribbons } = planSkirt({
-    ...request,
-    body: { ...request.body, second: undefined, waistToHem },
+    ...ofLength(request, waistToHem),
     ribbons: { ...request.ribbons, rows, spacing: 'even' },
   });
   return ribbons.rows.length === rows && !ribbons.notices.some(({ code }) => code === 'ribbon.noRoom');
@@ -57,7 +59,7 @@ describe('from a length of cloth', () => {
           if (!longest || !mostRows) return;
           const rows = mostRows.value;
           if (rows > 0) expect(haveRoom(request, longest.value, rows)).toBe(true);
-          if (rows < 60) expect(haveRoom(request, longest.value, rows + 1)).toBe(false);
+          if (rows < MOST_ROWS) expect(haveRoom(request, longest.value, rows + 1)).toBe(false);
         }),
         { numRuns: runs(15) },
       );

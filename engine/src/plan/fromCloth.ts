@@ -2,7 +2,7 @@ import { readBody, strideNeed } from '../body/index.ts';
 import { layAll, readFabric, type ClothPlan } from '../cloth/index.ts';
 import { figures, type Figure } from '../figure/index.ts';
 import type { SkirtRequest } from '../request/index.ts';
-import { composeRibbons } from '../ribbon/index.ts';
+import { composeRibbons, MOST_ROWS } from '../ribbon/index.ts';
 import { draftSkirt, type Skirt } from '../skirt/index.ts';
 import { mm, stepsIn, type Mm } from '../units/index.ts';
 
@@ -29,14 +29,13 @@ export interface FromCloth {
 const LONGEST = mm(1800);
 const MOST_FULLNESS = 4;
 const FULLNESS_STEP = 0.05;
-const MOST_ROWS = 60;
 
 interface Tried {
   readonly skirt: Skirt;
   readonly cloth: ClothPlan;
 }
 
-/** The reverse question: "I have 2 m: what is the longest, the fullest, how many?" `have` is cloth before its wash. */
+/** The reverse question: "I have 2 m: what is the longest, the fullest, the most rows, how many?" `have` is cloth before its wash. */
 export function fromCloth(request: SkirtRequest, have: Mm): FromCloth {
   const planned = least(trial(request));
   const longest = longestFrom(request, have);

@@ -2,6 +2,7 @@ export { composeRibbons, type Composition } from './compose.ts';
 export {
   alongLimits,
   bandsOf,
+  MOST_ROWS,
   ribbonOptions,
   type BandRow,
   type EndSeal,

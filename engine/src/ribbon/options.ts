@@ -3,7 +3,7 @@ import { colourField, preset, type Colour, type Fields } from '../fields/index.t
 import { mm, type Mm } from '../units/index.ts';
 
 /** Most rows a request may ask for: a bound on slips of the key, far above any skirt. */
-const MOST_ROWS = 60;
+export const MOST_ROWS = 60;
 
 const ribbonWidth = { least: mm(2), most: mm(200) };
 /** What lies along the skirt: where rows begin and end, and the gaps between them. */
