@@ -75,7 +75,11 @@ export type ClothNoticeCode =
   | 'cloth.flawOnFold'
   | 'cloth.notFoldedInFour'
   | 'cloth.seamNotMatched'
-  | 'cloth.cantMatch';
+  | 'cloth.cantMatch'
+  | 'cloth.otherWay'
+  | 'cloth.byEye'
+  | 'cloth.noWay'
+  | 'cloth.notEnoughFor';
 
 export const figure = figures<ClothFigureCode>();
 export const { caution, problem } = notices<ClothNoticeCode>();

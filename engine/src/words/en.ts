@@ -669,11 +669,6 @@ export const en: Catalogue = {
     'cloth.changeDone': 'washed already',
     'cloth.usable': ['usable width', '{width} bolt × (1 − {change}) − {selvages} × {selvage} selvage'],
     'cloth.beforeWash': ['cloth before the wash', '{needed} ÷ (1 − {change})'],
-    'class.inARow': 'cloth, skirt after skirt',
-    'class.enough': 'cloth to buy: what is at hand is enough',
-    'class.saved': ['cloth saved', '{hand} − {found}'],
-    'class.skirts': 'skirts',
-    'class.nothing': 'least cloth that is needed',
     'cloth.toBuy': ['cloth to buy', '{needed}, up to the shop’s next {step}'],
     'cloth.step': 'the shop’s cutting step',
     'cloth.least': 'the shop’s least length',
@@ -976,13 +971,13 @@ export const en: Catalogue = {
       '{rows, plural, one {# row lies} other {# rows lie}} on a curve. At row {row} the two edges of the ribbon differ by {share}: sew the lower edge first, ease {takeUp} along the upper edge of each strip, and steam it under a cloth.',
     'ribbon.willNotLieFlat':
       '{rows, plural, one {# row will} other {# rows will}} not lie flat on the curve: at row {row} the two edges of the ribbon differ by {share} (about {limit} can be eased). Choose narrower ribbon, or take {takeUp} up along the upper edge of each strip in small tucks ({tucks}), or lay it in straight pieces.',
-    'class.otherWay':
+    'cloth.otherWay':
       'Can’t be laid in this way ({lay}): {wearers}. There the way that takes least cloth is taken.',
-    'class.byEye':
+    'cloth.byEye':
       'Laid by hand, skirt after skirt: the pattern does not meet, and no room is kept between the pieces. Look for a lay that minds them.',
-    'class.noWay':
+    'cloth.noWay':
       '{wearer}: the pieces are too large for this cloth, whichever way it is laid. Take wider cloth, or a cut in more pieces.',
-    'class.notEnough':
+    'cloth.notEnoughFor':
       '{wearer, select, nobody {} other {{wearer}: }}{needed} of cloth is needed, and no length at hand has so much left. Get more of it, or cut it from another cloth.',
     'cloth.panelTooDeep':
       'A panel is {depth} from top to bottom and the cloth is {usable} wide after its wash: it can’t be cut with the waist on the selvage.',

@@ -763,11 +763,6 @@ export const fr: Catalogue = {
     'cloth.changeDone': 'déjà lavé',
     'cloth.usable': ['laize utile', '{width} de laize × (1 − {change}) − {selvages} × {selvage} de lisière'],
     'cloth.beforeWash': ['tissu avant lavage', '{needed} ÷ (1 − {change})'],
-    'class.inARow': 'tissu, jupe après jupe',
-    'class.enough': 'tissu à acheter : ce qu’il y a suffit',
-    'class.saved': ['tissu gagné', '{hand} − {found}'],
-    'class.skirts': 'jupes',
-    'class.nothing': 'tissu qu’il faut au moins',
     'cloth.toBuy': ['tissu à acheter', '{needed}, jusqu’au prochain pas de {step} du magasin'],
     'cloth.step': 'pas de coupe du magasin',
     'cloth.least': 'longueur minimale du magasin',
@@ -1094,13 +1089,13 @@ export const fr: Catalogue = {
       '{rows, plural, one {# rang suit} other {# rangs suivent}} une courbe. Au rang {row}, les deux bords du ruban diffèrent de {share} : cousez d’abord le bord inférieur, résorbez {takeUp} au bord supérieur de chaque bande, et passez à la vapeur sous une pattemouille.',
     'ribbon.willNotLieFlat':
       '{rows, plural, one {# rang ne sera pas} other {# rangs ne seront pas}} à plat sur la courbe : au rang {row}, les deux bords du ruban diffèrent de {share} (environ {limit} peuvent se résorber). Choisissez un ruban plus étroit, ou reprenez {takeUp} au bord supérieur de chaque bande en petits plis ({tucks}), ou posez-le en morceaux droits.',
-    'class.otherWay':
+    'cloth.otherWay':
       'Impossible de cette façon ({lay}) : {wearers}. Là, c’est la façon qui prend le moins de tissu.',
-    'class.byEye':
+    'cloth.byEye':
       'Posé à la main, jupe après jupe : le motif ne se raccorde pas, et rien n’est laissé entre les pièces. Cherchez un plan qui en tienne compte.',
-    'class.noWay':
+    'cloth.noWay':
       '{wearer} : les pièces sont trop grandes pour ce tissu, de quelque façon qu’on le pose. Prenez un tissu plus large, ou une coupe en plus de pièces.',
-    'class.notEnough':
+    'cloth.notEnoughFor':
       '{wearer, select, nobody {} other {{wearer} : }}il faut {needed} de tissu, et aucun coupon n’en a autant de reste. Trouvez-en plus, ou coupez la jupe dans un autre tissu.',
     'cloth.panelTooDeep':
       'Un panneau fait {depth} de haut en bas, et le tissu {usable} de laize après lavage : il ne peut pas se couper la taille sur la lisière.',

@@ -3,15 +3,16 @@ import { mm, type Mm } from '../../units/index.ts';
 import { figure } from '../codes.ts';
 import { beforeWash, toBuy } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
-import { byHand, type HandLaid } from './byHand.ts';
-import type { ClothJob, FoundCloth, FoundTable } from './found.ts';
+import type { HandLaid } from '../hand/inTurn.ts';
+import { byHand } from './byHand.ts';
+import type { ClothJob, FoundCloth, FoundTable, Wanted } from './found.ts';
 
 /** What is known of a job before any search. */
 export interface Known {
   readonly job: ClothJob;
   readonly way: LayKind;
   /** The skirts laid by hand, each in its best way; null where one can't be. */
-  readonly hand: readonly HandLaid[] | null;
+  readonly hand: readonly HandLaid<Wanted>[] | null;
   /** Cloth before the wash that they take so. */
   readonly handBefore: Figure<Mm> | null;
 }
@@ -21,7 +22,7 @@ export function knownOf(job: ClothJob, way: LayKind): Known {
   return { job, way, hand, handBefore: hand && handFigure(hand, job) };
 }
 
-const handFigure = (hand: readonly HandLaid[], { fabric }: ClothJob): Figure<Mm> => {
+const handFigure = (hand: readonly HandLaid<Wanted>[], { fabric }: ClothJob): Figure<Mm> => {
   const after = hand.reduce((sum, { lay }) => sum + lay.clothAfter.value, 0);
   return beforeWash(figure.length(mm(after), 'cloth.byHand'), fabric.lengthwise);
 };
@@ -35,7 +36,10 @@ interface Answer {
 }
 
 /** A lay with all that is to be known of it. */
-export function assembled({ job, way, handBefore }: Known, answer: Answer): FoundCloth {
+export function assembled(
+  { job, way, handBefore }: Pick<Known, 'job' | 'way' | 'handBefore'>,
+  answer: Answer,
+): FoundCloth {
   const { fabric } = job;
   const { tables, evaluations, notices } = answer;
   const used = (all: readonly FoundTable[]): number => all.reduce((sum, each) => sum + each.used, 0);

@@ -53,7 +53,7 @@ export interface FoundTable extends Table {
   readonly from: ClothLength;
   /** The first of all, or what it is besides: cloth beside or beyond what was folded, or another length. */
   readonly where: 'first' | MoreTable['where'];
-  /** Of it, unfolded, from its beginning to the end of the last piece. */
+  /** What it takes of that length, unfolded, to the end of its last piece: none where it lies on cloth that was taken before. */
   readonly used: Mm;
   readonly pieces: readonly FoundPiece[];
   readonly flaws: readonly Path[];

@@ -102,23 +102,24 @@ interface Found {
 /** The largest free rectangle, by the columns of free squares that stand on each row. */
 function largest({ rows, columns, step, taken }: Grid): Found | null {
   const height = new Int32Array(columns + 1);
+  const open = new Int32Array(columns + 1);
   let best: Found | null = null;
   let most = 0;
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++)
       height[column] = taken[row * columns + column] === 1 ? 0 : (height[column] ?? 0) + 1;
-    const open: number[] = [];
+    let count = 0;
     for (let column = 0; column <= columns; column++) {
-      const here = column === columns ? 0 : (height[column] ?? 0);
-      while (open.length > 0 && (height[open.at(-1) ?? 0] ?? 0) >= here) {
-        const high = height[open.pop() ?? 0] ?? 0;
-        const from = open.length === 0 ? 0 : (open.at(-1) ?? 0) + 1;
+      const here = height[column] ?? 0;
+      while (count > 0 && (height[open[count - 1] ?? 0] ?? 0) >= here) {
+        const high = height[open[--count] ?? 0] ?? 0;
+        const from = count === 0 ? 0 : (open[count - 1] ?? 0) + 1;
         const area = high * GRID * (column - from) * step;
         if (area <= most || high * GRID < RAG || (column - from) * step < RAG) continue;
         most = area;
         best = { column: from, row: row - high + 1, columns: column - from, rows: high };
       }
-      open.push(column);
+      open[count++] = column;
     }
   }
   return best;

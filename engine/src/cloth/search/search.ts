@@ -1,13 +1,13 @@
 import type { Notice } from '../../figure/index.ts';
 import { mm } from '../../units/index.ts';
 import { problem } from '../codes.ts';
+import { handTables } from '../hand/tables.ts';
 import type { LayKind } from '../options.ts';
 import { assembled, isBetter, knownOf, nothing, type Known } from './assemble.ts';
 import { boundOf } from './bound.ts';
 import { byHand } from './byHand.ts';
 import type { ClothEffort } from './effort.ts';
 import type { ClothJob, FoundCloth } from './found.ts';
-import { handTables } from './handTables.ts';
 import { packed } from './packed.ts';
 
 /**
