@@ -49,7 +49,9 @@ export type ClothFigureCode =
   | 'cloth.savedLength'
   | 'cloth.leastPossible'
   | 'cloth.matchedWithin'
-  | 'cloth.leftPiece';
+  | 'cloth.leftPiece'
+  | 'cloth.withWashed'
+  | 'cloth.washedUsed';
 
 export type ClothNoticeCode =
   | 'cloth.panelTooDeep'

@@ -81,6 +81,12 @@ function tableOf(table: FoundTable, cloth: PlannedCloth, speaker: Speaker) {
       y: say.plain(table.leftOver.y),
       along: say.plain(table.leftOver.along),
       across: say.plain(table.leftOver.across),
+      /** As a tape measures it once it is cut out and opened, and how many of that size. */
+      opened: {
+        along: say.plain(table.leftOver.opened.along),
+        across: say.plain(table.leftOver.opened.across),
+      },
+      count: table.leftOver.count,
     },
     pieces: numbered(table).map(({ number, piece, box, corners }) => ({
       number,
@@ -99,7 +105,8 @@ function tableOf(table: FoundTable, cloth: PlannedCloth, speaker: Speaker) {
 
 const tidy = (value: number): number => Math.round(value * 1000) / 1000 + 0;
 
-const lengthOf = ({ name, length }: ClothLength, speaker: Speaker) => ({
+const lengthOf = ({ name, length, washed }: ClothLength, speaker: Speaker) => ({
   name,
+  washed,
   length: length === null ? null : saying(speaker).plain(length),
 });

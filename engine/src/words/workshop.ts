@@ -48,7 +48,10 @@ export interface WorkshopWords {
   readonly onFold: string;
   readonly flaw: string;
   /** `{along}`, `{across}`. */
+  /** `{count}`, `{along}`, `{across}`. */
   readonly leftOver: string;
+  /** The same in a column: `{count}`, `{across}`, `{along}`. */
+  readonly leftOverSize: string;
   /** `{pieces}`. */
   readonly altChalked: string;
   readonly shelfHeading: string;

@@ -1,14 +1,15 @@
 import type { Figure, Notice } from '../../figure/index.ts';
-import { mm, type Mm } from '../../units/index.ts';
-import { caution, figure, problem } from '../codes.ts';
-import { beforeWash, type Fabric } from '../fabric.ts';
+import type { Mm } from '../../units/index.ts';
+import { caution, problem } from '../codes.ts';
+import type { Fabric } from '../fabric.ts';
 import type { Lay } from '../lays/lay.ts';
 import type { LayKind } from '../options.ts';
 import { assembled } from '../search/assemble.ts';
+import { takenBefore } from '../search/before.ts';
 import { boundOf } from '../search/bound.ts';
 import type { ClothJob, ClothLength, FoundCloth } from '../search/found.ts';
 import { usableOf } from '../search/strip.ts';
-import { inTurn, type InTurn } from './inTurn.ts';
+import { inTurn, type HandLaid, type InTurn } from './inTurn.ts';
 import { leastOf } from './least.ts';
 import { handTables } from './tables.ts';
 
@@ -27,7 +28,8 @@ export function layByHand(skirts: readonly HandSkirt[], job: ClothJob, kind: Lay
   const { fabric, lengths } = job;
   const notices: Notice[] = [];
   const others: string[] = [];
-  const able = skirts.flatMap(({ wearer, lays }): InTurn<HandSkirt>[] => {
+  const able = skirts.flatMap((of): InTurn<HandSkirt>[] => {
+    const { wearer, lays } = of;
     const asked = lays.find((each) => each.kind === kind);
     const lay = asked?.fits === true ? asked : leastOf(lays, fabric);
     if (!lay || (skirts.length === 1 && lay !== asked)) {
@@ -38,7 +40,7 @@ export function layByHand(skirts: readonly HandSkirt[], job: ClothJob, kind: Lay
     }
     if (lay.kind !== kind) others.push(wearer);
     const isFree = lengths.map((length) => isAsTheBolt(length, fabric));
-    return [{ of: { wearer, lays }, on: (at) => (isFree[at] ? lay : undefined), anyhow: lay }];
+    return [{ of, on: (at) => (isFree[at] ? lay : undefined), anyhow: lay }];
   });
   const laid = inTurn(able, job);
   for (const { of, lay } of laid.filter(({ short }) => short))
@@ -46,16 +48,22 @@ export function layByHand(skirts: readonly HandSkirt[], job: ClothJob, kind: Lay
   if (others.length > 0) notices.push(caution('cloth.otherWay', { wearers: others.join(', '), lay: kind }));
   if (fabric.pattern?.match === true || fabric.between.value > 0) notices.push(caution('cloth.byEye'));
   return assembled(
-    { job, way: kind, handBefore: leastByHand(skirts, fabric) },
+    { job, way: kind, handBefore: leastByHand(skirts, laid, job) },
     { tables: handTables(laid, job), bound: boundOf(job, kind, []), evaluations: 0, notices },
   );
 }
 
 /** Each skirt in the way that takes least of it by hand; null where one can't be laid at all. */
-function leastByHand(skirts: readonly HandSkirt[], fabric: Fabric): Figure<Mm> | null {
-  const least = skirts.map(({ lays }) => leastOf(lays, fabric)?.clothAfter.value ?? NaN);
-  const sum = least.reduce((all, each) => all + each, 0);
-  return Number.isNaN(sum) ? null : beforeWash(figure.length(mm(sum), 'cloth.byHand'), fabric.lengthwise);
+function leastByHand(
+  skirts: readonly HandSkirt[],
+  laid: readonly HandLaid<HandSkirt>[],
+  { fabric, lengths }: ClothJob,
+): Figure<Mm> | null {
+  const least = skirts.map((skirt) => ({
+    after: leastOf(skirt.lays, fabric)?.clothAfter.value ?? NaN,
+    from: lengths[laid.find(({ of }) => of === skirt)?.length ?? -1],
+  }));
+  return least.some(({ after }) => Number.isNaN(after)) ? null : takenBefore(least, 'cloth.byHand', fabric);
 }
 
 /** Lays of one skirt are made for the whole width of the bolt, and go round no flaw. */

@@ -3,7 +3,7 @@ import { mm } from '../../units/index.ts';
 import type { Fabric } from '../fabric.ts';
 import type { TableEdge } from '../lays/table.ts';
 import type { ClothJob, FoundTable } from '../search/found.ts';
-import { leftOver } from '../search/left.ts';
+import { restOf, stripTaken } from '../search/rest.ts';
 import { lengthOf } from '../search/strip.ts';
 import type { HandLaid } from './inTurn.ts';
 
@@ -21,7 +21,8 @@ export function handTables(
   const tables = lengths.flatMap((from, at) => {
     const on = laid.filter(({ length }) => length === at);
     const joined = on.flatMap((each) => tablesOf(each, from)).reduce<Kept[]>(joinedTo, []);
-    return wholeLength(joined, fabric).map((kept) => ({ ...kept.table, leftOver: restOf(kept, fabric) }));
+    const whole = wholeLength(joined, fabric);
+    return whole.map((kept, i) => ({ ...kept.table, leftOver: leftOf(kept, whole[i + 1], fabric) }));
   });
   return tables.map((table, i) => (i === 0 ? { ...table, where: 'first' } : table));
 }
@@ -87,14 +88,11 @@ function wholeLength(kept: readonly Kept[], fabric: Fabric): readonly Kept[] {
 /** What one skirt's lay leaves is looked for once, on however many lengths it is tried. */
 const known = new WeakMap<object, FoundTable['leftOver']>();
 
-function restOf({ table, of }: Kept, { selvage }: Fabric): FoundTable['leftOver'] {
+function leftOf({ table, of }: Kept, next: Kept | undefined, fabric: Fabric): FoundTable['leftOver'] {
   const before = of ? known.get(of) : undefined;
   if (before !== undefined) return before;
-  // On the double fold the waist lies on the selvage; a cut edge has none.
-  const top = table.layers === 4 || table.where === 'beside' ? 0 : selvage.value;
-  const bottom = table.across - (table.bottom === 'fold' ? 0 : selvage.value);
-  const outlines = table.pieces.map(({ outline }) => outline);
-  const rest = leftOver({ left: 0, right: table.along, top, bottom }, outlines);
-  if (of) known.set(of, rest);
-  return rest;
+  const beside = next?.table.where === 'beside' && table.where !== 'beside' ? next.table : null;
+  const left = restOf(table, fabric, beside ? [stripTaken(table, beside.across)] : []);
+  if (of) known.set(of, left);
+  return left;
 }

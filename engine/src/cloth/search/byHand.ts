@@ -53,7 +53,11 @@ function fabricOf(length: ClothLength, fabric: Fabric): Fabric {
   const usable = usableOf(length, fabric);
   if (Math.abs(usable - fabric.usable.value) < HAIR) return fabric;
   const width = figure.length(length.width, 'cloth.width');
-  const inputs = { width, change: fabric.crosswise, selvage: fabric.selvage };
+  const inputs = {
+    width,
+    change: length.washed ? figure.percent(0, 'cloth.changeDone') : fabric.crosswise,
+    selvage: fabric.selvage,
+  };
   const between = (selvages: number) =>
     figure.length(mm(Math.max(1, usable + (2 - selvages) * fabric.selvage.value)), 'cloth.usable', {
       ...inputs,

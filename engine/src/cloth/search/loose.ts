@@ -4,7 +4,7 @@ import type { Cutting } from '../blocks.ts';
 import type { Fabric } from '../fabric.ts';
 import { layLoose, NO_STRIPS, type Strips } from '../lays/loose.ts';
 import type { ClothLength, FoundTable } from './found.ts';
-import { leftOver } from './left.ts';
+import { restOf } from './rest.ts';
 import { lotsOf, packLots, placedOf } from './lots.ts';
 import type { Lying } from './lying.ts';
 import { FREE } from './match.ts';
@@ -36,14 +36,11 @@ export function looseOn(
     fabric,
   );
   const whose = wearersOf(loose);
-  const { selvage } = fabric;
   const tables = more.map((each): FoundTable => {
     const pieces = each.pieces.map((piece) => ({
       ...piece,
       wearer: whose(piece.panels[0] ?? piece.parts[0]),
     }));
-    const top = each.where === 'beside' ? 0 : selvage.value;
-    const room = { left: 0, right: each.along, top, bottom: each.across - selvage.value };
     return {
       ...each,
       from: bolt,
@@ -51,10 +48,7 @@ export function looseOn(
       used: each.where === 'beside' ? ZERO : each.along,
       pieces,
       flaws: [],
-      leftOver: leftOver(
-        room,
-        pieces.map(({ outline }) => outline),
-      ),
+      leftOver: restOf(each, fabric),
     };
   });
   return { tables, unfit };

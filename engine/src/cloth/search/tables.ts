@@ -6,7 +6,7 @@ import type { Fabric } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
 import type { Table } from '../lays/table.ts';
 import type { FoundPiece, FoundTable } from './found.ts';
-import { leftOver } from './left.ts';
+import { restOf } from './rest.ts';
 import type { Placed } from './lots.ts';
 import type { Laid, Strip } from './strip.ts';
 
@@ -45,7 +45,7 @@ const liesOn = (outline: Path, { start, end }: Laid): boolean => {
   return middle >= start && middle <= end;
 };
 
-function tableOf(laid: Laid, on: readonly Placed[], way: StripWay, { selvage }: Fabric): FoundTable {
+function tableOf(laid: Laid, on: readonly Placed[], way: StripWay, fabric: Fabric): FoundTable {
   const { start, end, low, high, from } = laid;
   const edges = folded[way];
   const used = Math.max(...on.map(({ outline }) => boundsOf(outline).right)) - start;
@@ -53,7 +53,7 @@ function tableOf(laid: Laid, on: readonly Placed[], way: StripWay, { selvage }: 
   const room = high - low;
   // The strip begins at the fold across; a table is drawn with that fold at its right.
   const onTable = (outline: Path): Path => {
-    const moved = translate(outline, -start, selvage.value - low);
+    const moved = translate(outline, -start, fabric.selvage.value - low);
     return way === 'crosswise fold' ? mirrorX(moved, along / 2) : moved;
   };
   const pieces = on.map(({ lying, outline, turned }): FoundPiece => ({
@@ -64,17 +64,15 @@ function tableOf(laid: Laid, on: readonly Placed[], way: StripWay, { selvage }: 
     wearer: lying.wearer,
   }));
   const flaws = laid.flaws.map((flaw) => onTable(closed(flaw)));
-  const outlines = [...pieces.map(({ outline }) => outline), ...flaws];
+  const across = mm(room + (way === 'lengthwise fold' ? 1 : 2) * fabric.selvage.value);
+  const table = { ...edges, along: mm(along), across, pieces };
   return {
-    ...edges,
-    along: mm(along),
-    across: mm(room + (way === 'lengthwise fold' ? 1 : 2) * selvage.value),
+    ...table,
     where: 'another',
     from,
     used: mm(used * (way === 'crosswise fold' ? 2 : 1)),
-    pieces,
     flaws,
-    leftOver: leftOver({ left: 0, right: along, top: selvage.value, bottom: selvage.value + room }, outlines),
+    leftOver: restOf(table, fabric, flaws),
   };
 }
 

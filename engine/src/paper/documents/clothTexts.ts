@@ -24,14 +24,15 @@ export const NOT_KNOWN = '–';
 export const buyLength = ({ toBuy }: FoundCloth, speaker: Speaker): string =>
   toBuy.value > NOTHING ? speaker.value(toBuy) : speaker.words.workshop.nothing;
 
-/** The largest rectangle left of each length. */
+/** The largest rectangle left of each length, as a tape measures it once it is cut out. */
 export const leftTexts = ({ tables }: FoundCloth, speaker: Speaker): string[] =>
   tables.flatMap(({ leftOver }) =>
     leftOver
       ? [
-          speaker.text(speaker.words.papers.leftOverSize, {
-            across: speaker.length(leftOver.across),
-            along: speaker.length(leftOver.along),
+          speaker.text(speaker.words.workshop.leftOverSize, {
+            count: leftOver.count,
+            across: speaker.length(leftOver.opened.across),
+            along: speaker.length(leftOver.opened.along),
           }),
         ]
       : [],

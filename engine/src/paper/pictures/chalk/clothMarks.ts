@@ -79,8 +79,9 @@ export function leftOver(
   ];
   const [wide, deep] = [end.x - start.x, end.y - start.y];
   const text = speaker.text(speaker.words.workshop.leftOver, {
-    along: speaker.length(rest.along),
-    across: speaker.length(rest.across),
+    count: rest.count,
+    along: speaker.length(rest.opened.along),
+    across: speaker.length(rest.opened.across),
   });
   return [
     rectangle(start.x, start.y, wide, deep, { ...foldLine, fill: null }),
