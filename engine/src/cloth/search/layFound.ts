@@ -28,11 +28,14 @@ export function layFound(found: FoundCloth): Lay {
       across: figure.length(largest.across, largest.across > 0 ? 'cloth.leftPiece' : 'cloth.nothingLeft'),
       along: figure.length(largest.along, 'cloth.leftLength'),
     },
-    printOnItsSide: pieces.some((piece) => {
-      const [panel] = piece.panels;
-      const lies = panel && !piece.onFold ? liesAs(piece, panel) : null;
-      return lies !== null && lies.degrees % 180 === 0;
-    }),
+    // On the double fold panels lie across the bolt, half of each on a fold.
+    printOnItsSide:
+      kind === 'double fold' ||
+      pieces.some((piece) => {
+        const [panel] = piece.panels;
+        const lies = panel && !piece.onFold ? liesAs(piece, panel) : null;
+        return lies !== null && lies.degrees % 180 === 0;
+      }),
     headToTail: pieces.some(({ turned, panels }) => turned && panels.length > 0),
     table: first ? plain(first) : EMPTY,
     more: others.map((table): MoreTable => ({

@@ -34,9 +34,9 @@ const HAIR = 0.002;
 const WALL = 10;
 
 /** How many layers of cloth lie across and along the strip. */
-const foldsOf = (way: LayKind): { readonly across: number; readonly along: number } => ({
+export const foldsOf = (way: LayKind): { readonly across: number; readonly along: number } => ({
   across: way === 'lengthwise fold' ? 2 : 1,
-  along: way === 'crosswise fold' ? 2 : 1,
+  along: way === 'double fold' ? 4 : way === 'crosswise fold' ? 2 : 1,
 });
 
 /** What a wash leaves of a length: all of one that was washed already. */
