@@ -75,6 +75,9 @@ function tableOf(table: FoundTable, cloth: PlannedCloth, speaker: Speaker) {
     across: say.plain(table.across),
     used: say.plain(table.used),
     layers: table.layers,
+    /** Whether it is cloth of a table before it, opened out once its pieces were cut; then where they were. */
+    opened: table.where === 'opened',
+    cut: (table.cut ?? []).map((outline) => flatten(outline, mm(0.5)).map(({ x, y }) => [tidy(x), tidy(y)])),
     edges: { top: table.top, bottom: table.bottom, left: table.left, right: table.right },
     leftOver: table.leftOver && {
       x: say.plain(table.leftOver.x),

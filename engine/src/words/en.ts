@@ -1976,6 +1976,7 @@ export const en: Catalogue = {
       'Hold the string at the dot. Where the dot lies beyond the cloth, mark it on the table, or on paper taped to the edge.',
     layBeside: 'the rest beside, one layer',
     layBeyond: 'further cloth, one layer',
+    layOpened: 'the same opened out, one layer',
     otherLays: 'The ways to lay it',
     layChosen: 'taken',
     layDoesNotFit: 'does not fit',
@@ -2166,6 +2167,7 @@ export const en: Catalogue = {
     fromBolt: 'From the bolt',
     fromLength: 'From the length at hand “{name}”, {length}',
     fromLengthPlain: 'From the length at hand, {length}',
+    openedOut: '{cloth}, opened out once the folded pieces are cut',
     asks: {
       'double fold': 'Folded in four: each line is chalked once and cut through four layers.',
       'lengthwise fold':
@@ -2192,6 +2194,7 @@ export const en: Catalogue = {
     headDown: 'hem first',
     onFold: 'on the fold',
     flaw: 'spoilt',
+    cutBefore: 'cut before',
     leftOver: '{count, plural, one {{along} × {across}} other {{count} times {along} × {across}}} left over',
     leftOverSize: '{count, plural, one {{across} × {along}} other {{count} times {across} × {along}}}',
     altChalked: 'The cloth as it lies, with the pieces chalked on it: {pieces}.',

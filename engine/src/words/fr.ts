@@ -2129,6 +2129,7 @@ export const fr: Catalogue = {
       'Tenez la ficelle au point. S’il tombe hors du tissu, marquez-le sur la table, ou sur du papier collé au bord.',
     layBeside: 'le reste à côté, une épaisseur',
     layBeyond: 'la suite du tissu, une épaisseur',
+    layOpened: 'le même déplié, une épaisseur',
     otherLays: 'Les façons de disposer le tissu',
     layChosen: 'retenu',
     layDoesNotFit: 'n’entre pas',
@@ -2322,6 +2323,7 @@ export const fr: Catalogue = {
     fromBolt: 'Du rouleau',
     fromLength: 'Du coupon « {name} », {length}',
     fromLengthPlain: 'Du coupon, {length}',
+    openedOut: '{cloth}, déplié une fois coupées les pièces du tissu plié',
     asks: {
       'double fold': 'Plié en quatre : chaque ligne est tracée une fois et coupée dans quatre épaisseurs.',
       'lengthwise fold':
@@ -2348,6 +2350,7 @@ export const fr: Catalogue = {
     headDown: 'ourlet d’abord',
     onFold: 'sur la pliure',
     flaw: 'abîmé',
+    cutBefore: 'déjà coupé',
     leftOver:
       '{count, plural, one {reste {along} × {across}} other {restent {count} fois {along} × {across}}}',
     leftOverSize: '{count, plural, one {{across} × {along}} other {{count} fois {across} × {along}}}',

@@ -46,7 +46,7 @@ export function layFound(found: FoundCloth): Lay {
   };
 }
 
-const plain = ({ along, across, layers, top, bottom, left, right, pieces }: FoundTable): Table => ({
+const plain = ({ along, across, layers, top, bottom, left, right, pieces, cut }: FoundTable): Table => ({
   along,
   across,
   layers,
@@ -55,6 +55,7 @@ const plain = ({ along, across, layers, top, bottom, left, right, pieces }: Foun
   left,
   right,
   pieces,
+  ...(cut ? { cut } : {}),
 });
 
 /** Nothing is cut: no cloth on the table. */

@@ -38,14 +38,20 @@ export const leftTexts = ({ tables }: FoundCloth, speaker: Speaker): string[] =>
       : [],
   );
 
-/** Which length a table lies on. */
-export function lengthTitle({ from }: FoundTable, speaker: Speaker): string {
+/** Which length a table lies on, and whether it is opened out. */
+export function lengthTitle({ from, where }: FoundTable, speaker: Speaker): string {
   const { workshop } = speaker.words;
-  if (from.length === null) return workshop.fromBolt;
-  const length = speaker.length(from.length);
-  return from.name === ''
-    ? speaker.text(workshop.fromLengthPlain, { length })
-    : speaker.text(workshop.fromLength, { name: from.name, length });
+  const cloth = lengthName(from, speaker);
+  return where === 'opened' ? speaker.text(workshop.openedOut, { cloth }) : cloth;
+}
+
+function lengthName({ name, length }: FoundTable['from'], speaker: Speaker): string {
+  const { workshop } = speaker.words;
+  if (length === null) return workshop.fromBolt;
+  const long = speaker.length(length);
+  return name === ''
+    ? speaker.text(workshop.fromLengthPlain, { length: long })
+    : speaker.text(workshop.fromLength, { name, length: long });
 }
 
 /** Whether a way is taken or can't be, what it asks, and how many outlines are chalked. */
