@@ -28,6 +28,7 @@ export type { PartLabel } from './cutPieces.ts';
 export type { ClothFigureCode, ClothNoticeCode } from './codes.ts';
 export type { WhichCloth } from './piecesOf.ts';
 export { clothJobOf, wantedOf } from './search/wanted.ts';
+export { layByHand, type HandSkirt } from './hand/layByHand.ts';
 export { searchCloth } from './search/search.ts';
 export { layFound } from './search/layFound.ts';
 export { seamMeets, type SeamMeet } from './search/meets.ts';
