@@ -7,6 +7,15 @@ export {
   type ClothPlan,
   type ContrastPlan,
 } from './lay-all.ts';
+export {
+  called,
+  clothOfPanel,
+  clothOfPart,
+  clothsOf,
+  clothsAmong,
+  type SkirtCloth,
+  type SkirtCloths,
+} from './whose.ts';
 export { contrastOptions, type ContrastName, type ContrastOptions } from './contrast.ts';
 export { beforeWash, readFabric, toBuy, type Fabric } from './fabric.ts';
 export { clothOptions, layKinds, type ClothOptions, type LayKind } from './options.ts';

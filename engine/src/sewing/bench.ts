@@ -1,4 +1,4 @@
-import type { ClothOptions, ClothPlan } from '../cloth/index.ts';
+import type { ClothOptions, ClothPlan, ContrastPlan, SkirtCloths } from '../cloth/index.ts';
 import type { Figure } from '../figure/index.ts';
 import { boundsOf } from '../geometry/index.ts';
 import type { Composition, RibbonOptions, Row } from '../ribbon/index.ts';
@@ -21,6 +21,9 @@ export interface Bench {
   readonly ribbonOptions: RibbonOptions;
   readonly cloth: ClothPlan;
   readonly clothOptions: ClothOptions;
+  /** The skirt's other cloths, and what is cut from which. */
+  readonly contrast: readonly ContrastPlan[];
+  readonly cloths: SkirtCloths;
   readonly lines: readonly StitchLine[];
   readonly supplies: Supplies;
   readonly options: SewingOptions;

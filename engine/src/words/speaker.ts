@@ -80,10 +80,17 @@ export function speakerOver(words: Catalogue, { language, measure, mark }: Speak
     ...words.kinds,
     ...termsOf('panel', words.panels),
     ...termsOf('part', words.parts),
+    ...termsOf('colour', words.colours),
   };
   const days = new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' });
   const dateIn = (day: string): string => days.format(new Date(day));
   const value = (figure: Figure): string => showValue(figure, how, words);
+  const several = new Intl.ListFormat(locale);
+  /** ‘panel tier 2’ is a name and its number. */
+  const named = (name: string): string => {
+    const [, plain = name, number = ''] = /^(.*?)( \d+)?$/.exec(name) ?? [];
+    return `${terms[plain] ?? plain}${number.replace(' ', '\u00a0')}`;
+  };
   const said = (param: NoticeParam): string | number => {
     if (typeof param === 'number') return param;
     if (typeof param === 'string') return isDate(param) ? dateIn(param) : (terms[param] ?? param);
@@ -128,7 +135,11 @@ export function speakerOver(words: Catalogue, { language, measure, mark }: Speak
       return `${fill(found[1], locale, Object.fromEntries(inputs) as Record<string, string>)} = ${result(figure, how, words, value)}`;
     },
     notice: (notice) => capital(text(words.notices[notice.code as NoticeCode], notice.params)),
-    sentence: (sentence) => text(words.sentences[sentence.code], sentence.params),
+    sentence: ({ code, params, pieces }) =>
+      text(words.sentences[code], {
+        ...params,
+        ...(pieces.length > 0 ? { pieces: several.format(pieces.map(named)) } : {}),
+      }),
     colour: (colour) => (colour.preset ? words.colours[colour.preset] : colour.name),
     readColour: (typed) => {
       const preset = Object.entries(words.colours).find(([, name]) => plain(name) === plain(typed));
