@@ -8,7 +8,6 @@ export {
   type ContrastPlan,
 } from './lay-all.ts';
 export {
-  called,
   clothOfPanel,
   clothOfPart,
   clothsOf,
@@ -16,6 +15,8 @@ export {
   type SkirtCloth,
   type SkirtCloths,
 } from './whose.ts';
+export { called } from './called.ts';
+export { clothsDiffer } from './differ.ts';
 export { contrastOptions, type ContrastName, type ContrastOptions } from './contrast.ts';
 export { beforeWash, readFabric, toBuy, type Fabric } from './fabric.ts';
 export { clothOptions, layKinds, type ClothOptions, type LayKind } from './options.ts';

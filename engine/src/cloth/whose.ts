@@ -14,11 +14,7 @@ export interface SkirtCloth {
 /** The skirt's own cloth, then the others that something is cut from, in the order of the document. */
 export type SkirtCloths = readonly [SkirtCloth, ...SkirtCloth[]];
 
-export function clothsOf(
-  skirt: Skirt,
-  own: ClothOptions,
-  contrast: readonly ContrastOptions[],
-): SkirtCloths {
+export function clothsOf(skirt: Skirt, own: ClothOptions, contrast: readonly ContrastOptions[]): SkirtCloths {
   const shares = sharesOf(skirt, contrast);
   const cloth = (
     which: SkirtCloth['which'],
@@ -57,9 +53,3 @@ export const clothsAmong = (
     ),
   ),
 ];
-
-/** What a cloth is called, for the words: its name (`none` where it has none) and its colour. */
-export const called = ({ options: { name, colour } }: Pick<SkirtCloth, 'options'>) => ({
-  cloth: name === '' ? 'none' : name,
-  colour: colour.preset === null ? colour.name : `colour ${colour.preset}`,
-});

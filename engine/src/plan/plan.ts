@@ -1,5 +1,6 @@
 import { readBody, strideNeed, type Body, type Stride } from '../body/index.ts';
 import {
+  clothsDiffer,
   clothsOf,
   layAll,
   layContrast,
@@ -99,6 +100,7 @@ export function planOnCloth(start: Unlaid, laid: Laid): SkirtPlan {
     cloths,
     lines,
     supplies,
+    threadColour: request.supplies.thread.colour,
     options: request.sewing,
   });
   const others = contrast.flatMap((each) => each.cloth.notices);
@@ -106,7 +108,7 @@ export function planOnCloth(start: Unlaid, laid: Laid): SkirtPlan {
     ['body', [...body.notices, ...stride.notices]],
     ['cut', skirt.notices],
     ['ribbons', ribbons.notices],
-    ['cloth', [...cloth.notices, ...(lining?.notices ?? []), ...others]],
+    ['cloth', [...cloth.notices, ...(lining?.notices ?? []), ...others, ...clothsDiffer(cloths)]],
     ['supplies', supplies.notices],
   ];
   return { ...start, ...laid, supplies, sewing, notices: staged(found) };

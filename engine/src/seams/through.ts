@@ -62,12 +62,7 @@ export function sewnBy(skirt: Skirt, work: Work): readonly (readonly SewnPiece[]
   const above = name === 'tier seam' ? roundOf(skirt, work.round - 1) : [];
   const lowest = name === 'slit edge' ? skirt.rounds.length - 1 : work.round;
   return [
-    [
-      ...partsOf(skirt, over),
-      ...above,
-      ...(through ? roundOf(skirt, lowest) : []),
-      ...partsOf(skirt, under),
-    ],
+    [...partsOf(skirt, over), ...above, ...(through ? roundOf(skirt, lowest) : []), ...partsOf(skirt, under)],
   ];
 }
 

@@ -4,7 +4,7 @@ import { boundsOf } from '../geometry/index.ts';
 import type { Composition, RibbonOptions, Row } from '../ribbon/index.ts';
 import type { StitchLine } from '../seams/index.ts';
 import type { Skirt, Work } from '../skirt/index.ts';
-import type { Supplies } from '../supplies/index.ts';
+import type { Supplies, SuppliesOptions } from '../supplies/index.ts';
 import { mm, type Minutes, type Mm } from '../units/index.ts';
 import { figure } from './codes.ts';
 import type { SewingOptions } from './options.ts';
@@ -26,6 +26,8 @@ export interface Bench {
   readonly cloths: SkirtCloths;
   readonly lines: readonly StitchLine[];
   readonly supplies: Supplies;
+  /** Whose colour the thread has of a seam between two cloths. */
+  readonly threadColour: SuppliesOptions['thread']['colour'];
   readonly options: SewingOptions;
 }
 

@@ -13,7 +13,7 @@ export type SentenceCode =
 export interface Sentence {
   readonly code: SentenceCode;
   readonly params: Readonly<Record<string, NoticeParam>>;
-  /** Pieces that it lists: ‘panel tier 2’, ‘part waistband’. */
+  /** Pieces that it lists: ‘tier 2’, ‘part waistband’. */
   readonly pieces: readonly string[];
 }
 

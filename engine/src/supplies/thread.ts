@@ -99,10 +99,7 @@ export function threadTotals(sewn: readonly Sewn[], options: ThreadOptions): Thr
       .filter(({ underIn }) => keyOf(underIn) === keyOf(colour))
       .reduce((sum, { under }) => sum + under.value, 0);
   return made.map(({ colour, overlock, parts }) => {
-    const needle = figure.length(
-      mm(parts.reduce((sum, part) => sum + part.needle.value, 0)),
-      'thread.total',
-    );
+    const needle = figure.length(mm(parts.reduce((sum, part) => sum + part.needle.value, 0)), 'thread.total');
     const under = figure.length(mm(bobbins(colour, overlock)), 'thread.total');
     const total = figure.length(mm(needle.value + under.value), 'thread.sum', { needle, under });
     const spool = figure.length(overlock ? options.cone : options.spool, 'supplies.spool');

@@ -86,10 +86,11 @@ export function speakerOver(words: Catalogue, { language, measure, mark }: Speak
   const dateIn = (day: string): string => days.format(new Date(day));
   const value = (figure: Figure): string => showValue(figure, how, words);
   const several = new Intl.ListFormat(locale);
-  /** ‘panel tier 2’ is a name and its number. */
+  /** ‘panel gore 3’ is a name and its number. */
   const named = (name: string): string => {
-    const [, plain = name, number = ''] = /^(.*?)( \d+)?$/.exec(name) ?? [];
-    return `${terms[plain] ?? plain}${number.replace(' ', '\u00a0')}`;
+    const [, plain = name, number] = /^(.*?)(?: (\d+))?$/.exec(name) ?? [];
+    if (plain === 'tier') return fill(words.papers.tierNumber, locale, { number: number ?? '' });
+    return number === undefined ? (terms[plain] ?? plain) : `${terms[plain] ?? plain}\u00a0${number}`;
   };
   const said = (param: NoticeParam): string | number => {
     if (typeof param === 'number') return param;
