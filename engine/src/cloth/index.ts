@@ -8,10 +8,11 @@ export {
   type ContrastPlan,
 } from './lay-all.ts';
 export {
-  clothOfPanel,
-  clothOfPart,
+  clothOf,
   clothsOf,
+  pieceNames,
   clothsAmong,
+  type ClothPiece,
   type SkirtCloth,
   type SkirtCloths,
 } from './whose.ts';

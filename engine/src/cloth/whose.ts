@@ -34,22 +34,30 @@ export function clothsOf(skirt: Skirt, own: ClothOptions, contrast: readonly Con
   return [cloth('own', own, shares.own), ...others];
 }
 
-/** The cloth that a panel is cut from. */
-export const clothOfPanel = (cloths: SkirtCloths, panel: Panel): SkirtCloth =>
-  cloths.find(({ panels }) => panels.includes(panel)) ?? cloths[0];
+/** A piece to cut: a panel, or by its name one that is none. */
+export type ClothPiece = Panel | PartName;
 
-/** The cloth that a part is cut from, where it is one of the skirt's cloths. */
-export const clothOfPart = (cloths: SkirtCloths, part: PartName): SkirtCloth =>
-  cloths.find(({ parts }) => parts.includes(part)) ?? cloths[0];
+/** The cloth that a piece is cut from; the skirt's own for a piece that is of lining or knit. */
+export const clothOf = (cloths: SkirtCloths, piece: ClothPiece): SkirtCloth =>
+  cloths.find(({ panels, parts }) =>
+    typeof piece === 'string' ? parts.includes(piece) : panels.includes(piece),
+  ) ?? cloths[0];
 
 /** The cloths of some pieces, each once, in the order in which they are met. */
-export const clothsAmong = (
-  cloths: SkirtCloths,
-  pieces: readonly (Panel | PartName)[],
-): readonly SkirtCloth[] => [
-  ...new Set(
-    pieces.map((piece) =>
-      typeof piece === 'string' ? clothOfPart(cloths, piece) : clothOfPanel(cloths, piece),
-    ),
-  ),
+export const clothsAmong = (cloths: SkirtCloths, pieces: readonly ClothPiece[]): readonly SkirtCloth[] => [
+  ...new Set(pieces.map((piece) => clothOf(cloths, piece))),
 ];
+
+/**
+ * What is cut from a cloth, by names for the words: tiers by their number (`tier 2`), other panels of one name with their
+ * numbers only where the cloth has not all of them (`panel gore 3`), parts (`part waistband`).
+ */
+export function pieceNames({ panels: all, rounds }: Skirt, { panels, parts }: SkirtCloth): string[] {
+  const named = panels.map((panel) => {
+    if (panel.name === 'tier')
+      return `tier ${String(rounds.findIndex((each) => each.panels.includes(panel)) + 1)}`;
+    const isWhole = all.every((each) => each.name !== panel.name || panels.includes(each));
+    return `panel ${panel.name}${isWhole ? '' : ` ${String(panel.number)}`}`;
+  });
+  return [...new Set([...named, ...parts.map((part) => `part ${part}`)])];
+}

@@ -1,4 +1,4 @@
-import { called } from '../cloth/index.ts';
+import { called, pieceNames } from '../cloth/index.ts';
 import type { Part } from '../skirt/index.ts';
 import { mm, type Mm } from '../units/index.ts';
 import type { Bench } from './bench.ts';
@@ -20,27 +20,9 @@ function clothsOn({ cloths, cloth, contrast, skirt }: Bench): BenchCloth[] {
       called: called(each.options),
       washed: each.options.washed,
       plan,
-      pieces: piecesOf(each.panels, each.parts, skirt),
+      pieces: pieceNames(skirt, each),
     };
   });
-}
-
-/** Tiers by their number; other panels of one name with their numbers only where the cloth has not all of them. */
-function piecesOf(
-  panels: Bench['cloths'][0]['panels'],
-  parts: readonly Part['name'][],
-  { panels: all, rounds }: Bench['skirt'],
-): string[] {
-  const named = panels.map((panel) => {
-    if (panel.name === 'tier') {
-      const round = rounds.findIndex((each) => each.panels.includes(panel));
-      return `tier ${String(round + 1)}`;
-    }
-    const alike = all.filter(({ name }) => name === panel.name);
-    const isWhole = alike.every((each) => panels.includes(each));
-    return `panel ${panel.name}${isWhole ? '' : ` ${String(panel.number)}`}`;
-  });
-  return [...new Set([...named, ...parts.map((part) => `part ${part}`)])];
 }
 
 export const severalCloths = ({ cloths }: Pick<Bench, 'cloths'>): boolean => cloths.length > 1;

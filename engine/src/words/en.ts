@@ -2041,6 +2041,10 @@ export const en: Catalogue = {
     needle: 'Needle',
     under: 'Under',
     clothColour: 'the cloth’s colour',
+    clothCalled: '{cloth, select, none {{colour} cloth} other {{cloth} ({colour})}}',
+    threadCloths:
+      '{colour, select, own {All cloths are sewn in the colour of the skirt’s own.} outer {A seam between two cloths is sewn in the colour of the one that lies above or outside.} other {A seam between two cloths is sewn in the colour of the darker, which shows less.}}',
+    altWornCloths: 'Cut from {called}: {pieces}.',
     overlockThread: 'overlock thread',
     bookletIntro:
       'About {hands} with hands on, {wait} of waiting. Times are a beginner’s where nothing else was asked.',

@@ -2197,6 +2197,10 @@ export const fr: Catalogue = {
     needle: 'Aiguille',
     under: 'Dessous',
     clothColour: 'couleur du tissu',
+    clothCalled: '{cloth, select, none {tissu {colour}} other {{cloth} ({colour})}}',
+    threadCloths:
+      '{colour, select, own {Tous les tissus sont cousus dans la couleur de celui de la jupe.} outer {Une couture entre deux tissus est cousue dans la couleur de celui qui est au-dessus ou dehors.} other {Une couture entre deux tissus est cousue dans la couleur du plus foncé, qui se voit moins.}}',
+    altWornCloths: 'Coupé dans {called} : {pieces}.',
     overlockThread: 'fil à surjeteuse',
     bookletIntro:
       'Environ {hands} de travail, {wait} d’attente. Les temps sont ceux d’une débutante, sauf demande contraire.',

@@ -37,6 +37,8 @@ export interface Speaker {
   readonly working: (figure: Figure) => string | null;
   readonly notice: (notice: Notice) => string;
   readonly sentence: (sentence: Sentence) => string;
+  /** Pieces by their names in the engine (`tier 2`, `part waistband`), as a list in a sentence. */
+  readonly pieces: (names: readonly string[]) => string;
   readonly colour: (colour: Colour) => string;
   /** What a colour that somebody typed in this language is called in a document; null where it is of no known name. */
   readonly readColour: (typed: string) => string | null;
@@ -92,6 +94,7 @@ export function speakerOver(words: Catalogue, { language, measure, mark }: Speak
     if (plain === 'tier') return fill(words.papers.tierNumber, locale, { number: number ?? '' });
     return number === undefined ? (terms[plain] ?? plain) : `${terms[plain] ?? plain}\u00a0${number}`;
   };
+  const listed = (pieces: readonly string[]): string => several.format(pieces.map(named));
   const said = (param: NoticeParam): string | number => {
     if (typeof param === 'number') return param;
     if (typeof param === 'string') return isDate(param) ? dateIn(param) : (terms[param] ?? param);
@@ -137,10 +140,8 @@ export function speakerOver(words: Catalogue, { language, measure, mark }: Speak
     },
     notice: (notice) => capital(text(words.notices[notice.code as NoticeCode], notice.params)),
     sentence: ({ code, params, pieces }) =>
-      text(words.sentences[code], {
-        ...params,
-        ...(pieces.length > 0 ? { pieces: several.format(pieces.map(named)) } : {}),
-      }),
+      text(words.sentences[code], { ...params, ...(pieces.length > 0 ? { pieces: listed(pieces) } : {}) }),
+    pieces: listed,
     colour: (colour) => (colour.preset ? words.colours[colour.preset] : colour.name),
     readColour: (typed) => {
       const preset = Object.entries(words.colours).find(([, name]) => plain(name) === plain(typed));
