@@ -461,7 +461,7 @@ const rest = some({
 
 /** Any request that parses: every cut, every option, each there or not, lengths in any units. */
 export const anyRequest: fc.Arbitrary<RawRequest> = fc
-  .tuple(anyBody, maybe(anyCut), rest, seldom(anyContrast))
+  .tuple(anyBody, maybe(anyCut), rest, seldom(seldom(anyContrast)))
   .map(([body, cut, others, contrast]) => ({
     ...others,
     ...(contrast === undefined ? {} : { contrast }),

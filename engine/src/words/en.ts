@@ -2042,6 +2042,7 @@ export const en: Catalogue = {
     under: 'Under',
     clothColour: 'the cloth’s colour',
     clothCalled: '{cloth, select, none {{colour} cloth} other {{cloth} ({colour})}}',
+    clothPieces: 'Cut from it: {pieces}.',
     threadCloths:
       '{colour, select, own {All cloths are sewn in the colour of the skirt’s own.} outer {A seam between two cloths is sewn in the colour of the one that lies above or outside.} other {A seam between two cloths is sewn in the colour of the darker, which shows less.}}',
     altWornCloths: 'Cut from {called}: {pieces}.',
@@ -2180,7 +2181,6 @@ export const en: Catalogue = {
     layTitle: 'Cutting layout',
     classLays: 'Cutting layouts of the class',
     clothPlain: 'the cloth',
-    clothOther: 'another cloth',
     clothsHeading: 'What each cloth takes',
     cloth: 'Cloth',
     skirts: 'Skirts',
@@ -2613,6 +2613,12 @@ export const en: Catalogue = {
     pricesHeading: 'Prices',
     priceYard: '{what}: price of one yard',
     priceMetre: '{what}: price of one metre',
+    threadOf: 'A seam between two cloths is sewn in the colour of',
+    threadOfChoices: {
+      darker: 'the darker',
+      outer: 'the one above or outside',
+      own: 'the skirt’s own cloth, and so is all else',
+    },
     priceSpool: '{what}: price of one spool',
     priceCone: '{what}: price of one cone',
     priceEach: '{what}: price',

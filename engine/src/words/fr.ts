@@ -2198,6 +2198,7 @@ export const fr: Catalogue = {
     under: 'Dessous',
     clothColour: 'couleur du tissu',
     clothCalled: '{cloth, select, none {tissu {colour}} other {{cloth} ({colour})}}',
+    clothPieces: 'On y coupe : {pieces}.',
     threadCloths:
       '{colour, select, own {Tous les tissus sont cousus dans la couleur de celui de la jupe.} outer {Une couture entre deux tissus est cousue dans la couleur de celui qui est au-dessus ou dehors.} other {Une couture entre deux tissus est cousue dans la couleur du plus foncé, qui se voit moins.}}',
     altWornCloths: 'Coupé dans {called} : {pieces}.',
@@ -2337,7 +2338,6 @@ export const fr: Catalogue = {
     layTitle: 'Plan de coupe',
     classLays: 'Plans de coupe de l’atelier',
     clothPlain: 'le tissu',
-    clothOther: 'un autre tissu',
     clothsHeading: 'Ce que prend chaque tissu',
     cloth: 'Tissu',
     skirts: 'Jupes',
@@ -2775,6 +2775,12 @@ export const fr: Catalogue = {
     pricesHeading: 'Prix',
     priceYard: '{what}\u00a0: prix de la verge',
     priceMetre: '{what}\u00a0: prix du mètre',
+    threadOf: 'Une couture entre deux tissus est cousue dans la couleur',
+    threadOfChoices: {
+      darker: 'du plus foncé',
+      outer: 'de celui du dessus ou du dehors',
+      own: 'du tissu de la jupe, comme tout le reste',
+    },
     priceSpool: '{what}\u00a0: prix d’une bobine',
     priceCone: '{what}\u00a0: prix d’un cône',
     priceEach: '{what}\u00a0: prix',

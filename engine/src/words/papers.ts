@@ -116,6 +116,7 @@ export interface PaperWords {
   readonly under: string;
   readonly clothColour: string;
   readonly clothCalled: string;
+  readonly clothPieces: string;
   readonly threadCloths: string;
   readonly altWornCloths: string;
   readonly overlockThread: string;

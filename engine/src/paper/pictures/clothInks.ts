@@ -1,4 +1,4 @@
-import { called, clothOf, type ClothPiece, type SkirtCloth } from '../../cloth/index.ts';
+import { called, clothOf, pieceNames, type ClothPiece, type SkirtCloth } from '../../cloth/index.ts';
 import { point } from '../../geometry/index.ts';
 import type { SkirtPlan } from '../../plan/index.ts';
 import { mm, type Mm } from '../../units/index.ts';
@@ -27,6 +27,19 @@ export const clothCalled = ({ options }: Pick<SkirtCloth, 'options'>, speaker: S
 /** The cloth of a piece by what it is called, where the skirt has several; empty where it has one. */
 export const clothNamed = ({ cloths }: Cut, piece: ClothPiece, speaker: Speaker): string =>
   cloths.length > 1 ? clothCalled(clothOf(cloths, piece), speaker) : '';
+
+/** Each cloth of a skirt of several, in its own colour, with what is cut from it in words; none for a skirt of one. */
+export const clothSwatches = (
+  { cloths, skirt }: Pick<SkirtPlan, 'cloths' | 'skirt'>,
+  speaker: Speaker,
+): readonly { readonly ink: Ink; readonly called: string; readonly pieces: string }[] =>
+  cloths.length === 1
+    ? []
+    : cloths.map((cloth) => ({
+        ink: cloth.options.colour.hex,
+        called: clothCalled(cloth, speaker),
+        pieces: speaker.pieces(pieceNames(skirt, cloth)),
+      }));
 
 const LETTER = 0.52;
 

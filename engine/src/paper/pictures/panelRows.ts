@@ -41,7 +41,7 @@ export function panelRows(plan: SkirtPlan, speaker: Speaker): Drawing {
   const bottom = Math.max(...open.map((each) => each.bottom));
   const legend = clothLegend(plan, speaker, {
     left: LEFT,
-    top: bottom + BOTTOM - 1,
+    top: bottom + BOTTOM + 0.6,
     room: WIDTH - LEFT,
     size: mm(2.6),
   });
@@ -50,7 +50,7 @@ export function panelRows(plan: SkirtPlan, speaker: Speaker): Drawing {
   const grey = { size: mm(3), align: 'middle', ink: inks.grey } as const;
   return drawing({
     width: mm(WIDTH),
-    height: mm(bottom + BOTTOM + legend.height),
+    height: mm(bottom + BOTTOM + (legend.height > 0 ? 1 + legend.height : 0)),
     title: papers.rowsHeading,
     description: speaker.text(papers.altPanel, {
       rows: ribbons.rows.length,
