@@ -83,9 +83,13 @@ function drawingsOf(input: PaperInput): [string, Drawing][] {
       drawing,
     ]),
     ...wornSides.map((side): [string, Drawing] => [`worn-${side}`, wornPicture(plan, speaker, side).drawing]),
-    ...plan.cloth.lays.map((lay): [string, Drawing] => [
-      `lay-${lay.kind.replaceAll(' ', '-')}`,
-      layPicture(lay, speaker, 'large', room, { swung: plan.skirt.marking === 'swung' }),
-    ]),
+    ...[plan.cloth, ...plan.contrast.map(({ cloth }) => cloth)].flatMap(({ lays }, i) =>
+      lays.map((lay): [string, Drawing] => [
+        `lay-${i === 0 ? '' : `cloth-${String(i + 1)}-`}${lay.kind.replaceAll(' ', '-')}`,
+        layPicture({ lay, skirt: plan.skirt }, speaker, 'large', room, {
+          swung: plan.skirt.marking === 'swung',
+        }),
+      ]),
+    ),
   ];
 }

@@ -71,6 +71,8 @@ export type ClothNoticeCode =
   | 'cloth.laidByHand'
   | 'cloth.contrastNothing'
   | 'cloth.contrastAll'
+  | 'cloth.shrinkApart'
+  | 'cloth.weighApart'
   | 'cloth.notEnoughAtHand'
   | 'cloth.foldTurnsPrint'
   | 'cloth.matchInOneLayer'

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Fields } from '../fields/index.ts';
 import type { Notice } from '../figure/index.ts';
 import type { Panel, PanelName, Part, PartName, Skirt } from '../skirt/index.ts';
+import { called } from './called.ts';
 import { caution } from './codes.ts';
 import { clothOptions, type ClothOptions } from './options.ts';
 
@@ -87,13 +88,13 @@ export function sharesOf(skirt: Skirt, contrast: readonly ContrastOptions[]): Sh
       parts: own.parts.filter((part) => pieces.some((name) => name === part.name)),
     };
     for (const name of pieces.filter((each) => !isThere(skirt, each)))
-      notices.push(caution('cloth.contrastNothing', { ...pieceOf(name), cloth: cloth.name }));
+      notices.push(caution('cloth.contrastNothing', { ...pieceOf(name), ...called(cloth) }));
     const rest: Share = {
       panels: own.panels.filter((panel) => !taken.panels.includes(panel)),
       parts: own.parts.filter((part) => !taken.parts.includes(part)),
     };
     if (rest.panels.length + rest.parts.length === 0) {
-      notices.push(caution('cloth.contrastAll', { cloth: cloth.name }));
+      notices.push(caution('cloth.contrastAll', called(cloth)));
       return { panels: [], parts: [] };
     }
     own = rest;

@@ -7,6 +7,17 @@ export {
   type ClothPlan,
   type ContrastPlan,
 } from './lay-all.ts';
+export {
+  clothOf,
+  clothsOf,
+  pieceNames,
+  clothsAmong,
+  type ClothPiece,
+  type SkirtCloth,
+  type SkirtCloths,
+} from './whose.ts';
+export { called } from './called.ts';
+export { clothsDiffer } from './differ.ts';
 export { contrastOptions, type ContrastName, type ContrastOptions } from './contrast.ts';
 export { beforeWash, readFabric, toBuy, type Fabric } from './fabric.ts';
 export { clothOptions, layKinds, type ClothOptions, type LayKind } from './options.ts';

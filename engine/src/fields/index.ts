@@ -1,2 +1,3 @@
 export * from './fields.ts';
 export * from './colour.ts';
+export * from './lab.ts';

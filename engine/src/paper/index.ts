@@ -29,6 +29,9 @@ export {
   classLayPaper,
   classTitle,
   clothName,
+  threadCaption,
+  threadName,
+  underText,
   leftTexts,
   lengthPictures,
   lengthTitle,
@@ -43,6 +46,7 @@ export { foldDiagram } from './pictures/foldDiagram.ts';
 export { isCharted } from './pictures/pieces/charted.ts';
 export { panelTexts, partTexts, pieceChart } from './pictures/pieceChart.ts';
 export { panelRows } from './pictures/panelRows.ts';
+export { clothCalled, clothSwatches } from './pictures/clothInks.ts';
 export { layPicture, type LaySize } from './pictures/layPicture.ts';
 export { stepPicture } from './pictures/steps/index.ts';
 export { planDocument } from './planDocument.ts';

@@ -1,6 +1,7 @@
 import type { Figure } from '../figure/index.ts';
 import type { FromCloth, SkirtPlan } from '../plan/index.ts';
 import type { Speaker } from '../words/index.ts';
+import { threadName } from './documents/index.ts';
 import { pieceParts } from './planDocument/pieces.ts';
 import { saying } from './planDocument/saying.ts';
 import { PLAN_VERSION, type PlanDocument } from './planSchema.ts';
@@ -86,7 +87,7 @@ export function planDocument(
     })),
     elastic: waist.elastic && { width: say.length(waist.elastic.width), cut: say.length(waist.elastic.cut) },
     thread: supplies.thread.map((each) => ({
-      colour: each.colour ? speaker.colour(each.colour) : speaker.words.papers.clothColour,
+      colour: threadName({ ...each, overlock: false }, plan, speaker),
       kind: each.overlock ? 'overlock' : 'sewing',
       needle: say.length(each.needle),
       under: say.length(each.under),

@@ -1,11 +1,14 @@
 import { readBody, strideNeed, type Body, type Stride } from '../body/index.ts';
 import {
+  clothsDiffer,
+  clothsOf,
   layAll,
   layContrast,
   layLining,
   readFabric,
   type ClothPlan,
   type ContrastPlan,
+  type SkirtCloths,
 } from '../cloth/index.ts';
 import type { Notice } from '../figure/index.ts';
 import type { SkirtRequest } from '../request/index.ts';
@@ -36,6 +39,8 @@ export interface SkirtPlan {
   readonly lining: ClothPlan | null;
   /** The skirt's other cloths that something is cut from, in the order of the document. */
   readonly contrast: readonly ContrastPlan[];
+  /** What is cut from which of the skirt's own cloth and its other ones. */
+  readonly cloths: SkirtCloths;
   readonly lines: readonly StitchLine[];
   readonly supplies: Supplies;
   readonly sewing: Sewing;
@@ -51,7 +56,8 @@ export function planSkirt(request: SkirtRequest): SkirtPlan {
   const skirt = draftSkirt(givenOf(request, { body, stride }, fabric), request);
   const ribbons = composeRibbons(skirt, request.ribbons, request.mark);
   const lines = seamLines(skirt, ribbons, request.sewing.overlocker ? 'overlocker' : 'zigzag');
-  const start = { request, body, stride, skirt, ribbons, lines };
+  const cloths = clothsOf(skirt, request.cloth, request.contrast);
+  const start = { request, body, stride, skirt, cloths, ribbons, lines };
   return planOnCloth(start, {
     cloth: layAll(skirt, request.cloth, request.contrast),
     lining: layLining(skirt, request.cloth),
@@ -60,12 +66,15 @@ export function planSkirt(request: SkirtRequest): SkirtPlan {
 }
 
 /** What is known of a skirt before it is laid, and the lays of its cloths. */
-export type Unlaid = Pick<SkirtPlan, 'request' | 'body' | 'stride' | 'skirt' | 'ribbons' | 'lines'>;
+export type Unlaid = Pick<
+  SkirtPlan,
+  'request' | 'body' | 'stride' | 'skirt' | 'cloths' | 'ribbons' | 'lines'
+>;
 export type Laid = Pick<SkirtPlan, 'cloth' | 'lining' | 'contrast'>;
 
 /** The rest of the line, once it is known how each cloth is laid. */
 export function planOnCloth(start: Unlaid, laid: Laid): SkirtPlan {
-  const { request, body, stride, skirt, ribbons, lines } = start;
+  const { request, body, stride, skirt, cloths, ribbons, lines } = start;
   const { cloth, lining, contrast } = laid;
   const supplies = listSupplies({
     skirt,
@@ -73,6 +82,7 @@ export function planOnCloth(start: Unlaid, laid: Laid): SkirtPlan {
     cloth,
     lining,
     contrast,
+    cloths,
     lines,
     clothOptions: request.cloth,
     ribbonOptions: request.ribbons,
@@ -86,8 +96,11 @@ export function planOnCloth(start: Unlaid, laid: Laid): SkirtPlan {
     ribbonOptions: request.ribbons,
     cloth,
     clothOptions: request.cloth,
+    contrast,
+    cloths,
     lines,
     supplies,
+    threadColour: request.supplies.thread.colour,
     options: request.sewing,
   });
   const others = contrast.flatMap((each) => each.cloth.notices);
@@ -95,7 +108,7 @@ export function planOnCloth(start: Unlaid, laid: Laid): SkirtPlan {
     ['body', [...body.notices, ...stride.notices]],
     ['cut', skirt.notices],
     ['ribbons', ribbons.notices],
-    ['cloth', [...cloth.notices, ...(lining?.notices ?? []), ...others]],
+    ['cloth', [...cloth.notices, ...(lining?.notices ?? []), ...others, ...clothsDiffer(cloths)]],
     ['supplies', supplies.notices],
   ];
   return { ...start, ...laid, supplies, sewing, notices: staged(found) };

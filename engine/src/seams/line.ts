@@ -2,6 +2,7 @@ import type { Colour } from '../fields/index.ts';
 import type { Figure } from '../figure/index.ts';
 import type { WorkName } from '../skirt/index.ts';
 import type { Mm } from '../units/index.ts';
+import type { SewnPiece } from './through.ts';
 
 /**
  * Stitch classes of ISO 4915: 301 lockstitch, 304 zigzag lockstitch, 504 three-thread over-edge.
@@ -16,6 +17,13 @@ export type SeamClass = 1 | 2 | 5 | 6 | 7;
 
 export type SeamName = WorkName | 'edge finish' | 'ribbon edge' | 'hem';
 
+/** A part of a line that goes through the same pieces; what lies outside, or above, comes first. */
+export interface Through {
+  readonly pieces: readonly SewnPiece[];
+  readonly length: Mm;
+  readonly starts: number;
+}
+
 /** One line of stitching, or several alike. */
 export interface StitchLine {
   readonly name: SeamName;
@@ -27,4 +35,6 @@ export interface StitchLine {
   readonly starts: number;
   /** Colour of the needle's thread: a ribbon's own, or null for the cloth's. */
   readonly top: Colour | null;
+  /** What it goes through, part by part; the parts make up its length and its starts. */
+  readonly through: readonly Through[];
 }

@@ -1,32 +1,47 @@
 import type { Figure } from '../figure/index.ts';
-import type { Composition } from '../ribbon/index.ts';
-import type { Skirt, Work } from '../skirt/index.ts';
+import type { Composition, Row } from '../ribbon/index.ts';
+import type { Panel, Skirt, Work } from '../skirt/index.ts';
 import { mm, type Mm } from '../units/index.ts';
 import { classes } from './classes.ts';
 import { figure } from './codes.ts';
-import type { StitchLine } from './line.ts';
+import type { StitchLine, Through } from './line.ts';
 import type { EdgeFinish } from './options.ts';
+import { sewnBy, sewnByHem } from './through.ts';
 
 /** Every line of stitching in the skirt: ribbons, the works of cut, waist and extras, raw edges, hem. */
 export function seamLines(skirt: Skirt, ribbons: Composition, finish: EdgeFinish): StitchLine[] {
   return [
     ...ribbonLines(ribbons),
-    ...skirt.works.map(workLine),
-    ...edgeLines(skirt.works, finish),
+    ...skirt.works.map((work) => workLine(skirt, work)),
+    ...edgeLines(skirt, finish),
     plain({
       name: 'hem',
       stitch: '301',
       seam: 6,
       length: figure.length(skirt.hemRound.value, 'seams.round', { round: skirt.hemRound }),
       starts: 1,
+      through: [{ pieces: sewnByHem(skirt), length: skirt.hemRound.value, starts: 1 }],
     }),
   ];
 }
 
 const plain = (line: Omit<StitchLine, 'top'>): StitchLine => ({ ...line, top: null });
 
-const workLine = ({ name, count, each }: Work): StitchLine =>
-  plain({ name, ...classOf(name), length: times(count, each), starts: count });
+const workLine = (skirt: Skirt, work: Work): StitchLine =>
+  plain({
+    name: work.name,
+    ...classOf(work.name),
+    length: times(work.count, work.each),
+    starts: work.count,
+    through: throughOf(skirt, work, work.count),
+  });
+
+/** As many lines of a work, shared among what they go through. */
+function throughOf(skirt: Skirt, work: Work, lines: number): Through[] {
+  const each = sewnBy(skirt, work);
+  const share = lines / Math.max(1, each.length);
+  return each.map((pieces) => ({ pieces, length: mm(share * work.each.value), starts: share }));
+}
 
 const classOf = (name: Work['name']) => {
   const { stitch, seam } = classes[name];
@@ -37,13 +52,14 @@ const times = (count: number, each: Figure<Mm>): Figure<Mm> =>
   figure.length(mm(count * each.value), 'seams.edges', { count: figure.count(count, 'seams.count'), each });
 
 /** Raw edges that would fray, overlocked or zigzagged. */
-const edgeLines = (works: readonly Work[], finish: EdgeFinish): StitchLine[] =>
-  works.flatMap(({ name, count, each }) => {
-    const edges = classes[name].rawEdges * count;
+const edgeLines = (skirt: Skirt, finish: EdgeFinish): StitchLine[] =>
+  skirt.works.flatMap((work) => {
+    const edges = classes[work.name].rawEdges * work.count;
     const stitch = finish === 'overlocker' ? '504' : '304';
-    return edges === 0
-      ? []
-      : [plain({ name: 'edge finish', stitch, seam: 6, length: times(edges, each), starts: edges })];
+    if (edges === 0) return [];
+    const length = times(edges, work.each);
+    const through = throughOf(skirt, work, edges);
+    return [plain({ name: 'edge finish', stitch, seam: 6, length, starts: edges, through })];
   });
 
 /** Each strip is stitched along both edges, in its own colour. */
@@ -61,6 +77,18 @@ function ribbonLines(ribbons: Composition): StitchLine[] {
       }),
       starts: 2 * row.strips.length,
       top: row.colour,
+      through: row.strips.map((strip) => ({
+        pieces: panelsUnder(row, strip),
+        length: mm(2 * strip.length.value),
+        starts: 2,
+      })),
     };
   });
 }
+
+/** A strip lies on one panel, or goes round on all that carry its row. */
+const panelsUnder = ({ lines }: Row, { panel, number }: Row['strips'][number]): readonly Panel[] => {
+  const all = lines.map((line) => line.panel);
+  const own = all.filter((each) => each.name === panel && each.number === number);
+  return own.length > 0 ? own : all;
+};

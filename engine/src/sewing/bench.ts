@@ -1,10 +1,10 @@
-import type { ClothOptions, ClothPlan } from '../cloth/index.ts';
+import type { ClothOptions, ClothPlan, ContrastPlan, SkirtCloths } from '../cloth/index.ts';
 import type { Figure } from '../figure/index.ts';
 import { boundsOf } from '../geometry/index.ts';
 import type { Composition, RibbonOptions, Row } from '../ribbon/index.ts';
 import type { StitchLine } from '../seams/index.ts';
 import type { Skirt, Work } from '../skirt/index.ts';
-import type { Supplies } from '../supplies/index.ts';
+import type { Supplies, SuppliesOptions } from '../supplies/index.ts';
 import { mm, type Minutes, type Mm } from '../units/index.ts';
 import { figure } from './codes.ts';
 import type { SewingOptions } from './options.ts';
@@ -21,8 +21,13 @@ export interface Bench {
   readonly ribbonOptions: RibbonOptions;
   readonly cloth: ClothPlan;
   readonly clothOptions: ClothOptions;
+  /** The skirt's other cloths, and what is cut from which. */
+  readonly contrast: readonly ContrastPlan[];
+  readonly cloths: SkirtCloths;
   readonly lines: readonly StitchLine[];
   readonly supplies: Supplies;
+  /** Whose colour the thread has of a seam between two cloths. */
+  readonly threadColour: SuppliesOptions['thread']['colour'];
   readonly options: SewingOptions;
 }
 

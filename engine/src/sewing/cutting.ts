@@ -2,6 +2,7 @@ import type { NoticeParam } from '../figure/index.ts';
 import { boundsOf } from '../geometry/index.ts';
 import { mm } from '../units/index.ts';
 import { step, type Bench } from './bench.ts';
+import { cutFromSentences, laySentences, outlinesOn, ownCloth } from './cloths.ts';
 import { figure } from './codes.ts';
 import { isLevel, markSentences } from './marks/index.ts';
 import { partSentences, roundParts } from './parts.ts';
@@ -21,21 +22,23 @@ export function cuttingSteps(bench: Bench): Step[] {
   const lay = cloth.chosen;
   const cutsThroughFour = lay.table.layers === 4;
   const cuts = cutsThroughFour ? 1 : lay.table.pieces.length;
+  // Other cloths are laid and cut after the skirt's own, outline by outline.
+  const others = outlinesOn(bench) - cuts;
   const straightWidths = skirt.marking === 'straight widths';
   const steps = [
     step({
       id: 'fold',
       after: ['straighten', 'measure'],
       station: 'table',
-      sentences: foldSentences(bench),
-      hands: hands(skill, paces.fold),
+      sentences: [...ownCloth(bench), ...foldSentences(bench), ...laySentences(bench)],
+      hands: together(...bench.cloths.map(() => hands(skill, paces.fold))),
     }),
     step({
       id: 'mark',
       after: ['fold'],
       station: 'table',
       sentences: markSentences(bench),
-      hands: hands(skill, paces.mark, 4 * cuts),
+      hands: hands(skill, paces.mark, 4 * (cuts + others)),
     }),
     step({
       id: 'cut',
@@ -48,11 +51,12 @@ export function cuttingSteps(bench: Bench): Step[] {
         straightWidths && say('cut.tear'),
         halvesApart(bench) ? say('cut.halvesApart') : topsApart(bench) && say('cut.topsApart'),
         ...labels(bench),
+        ...cutFromSentences(bench),
         ...partSentences(bench),
       ],
       cautions: ['shears', 'pins'],
       hands: together(
-        hands(skill, paces.cut, 0, mm((cutsThroughFour ? 0.5 : cuts) * roundPanel(bench))),
+        hands(skill, paces.cut, 0, mm(((cutsThroughFour ? 0.5 : cuts) + others) * roundPanel(bench))),
         ...(skirt.parts.length > 0
           ? [hands(skill, paces.cutParts, skirt.parts.length, roundParts(bench))]
           : []),

@@ -1,6 +1,7 @@
 import { lengthOf } from '../geometry/index.ts';
 import { mm } from '../units/index.ts';
 import { step, type Bench } from './bench.ts';
+import { anyUnwashed, clothToPress, severalCloths, washSentences, weightsDiffer } from './cloths.ts';
 import { say } from './sentence.ts';
 import type { Step } from './step.ts';
 import { hands, paces, waiting } from './time.ts';
@@ -11,9 +12,9 @@ const DAB_DRIES = 10;
 
 /** From the tape to cloth that lies square on the table. */
 export function prepareSteps(bench: Bench): Step[] {
-  const { body, options, cloth, clothOptions, ribbonOptions } = bench;
+  const { body, options, ribbonOptions } = bench;
   const { skill } = options;
-  const washCloth = !clothOptions.washed;
+  const washCloth = anyUnwashed(bench);
   const washRibbon = !ribbonOptions.washed && bench.ribbons.rows.length > 0;
   const steps: Step[] = [
     step({
@@ -33,7 +34,11 @@ export function prepareSteps(bench: Bench): Step[] {
       id: 'colourTest',
       after: [],
       station: 'wash',
-      sentences: [say('colourTest.dab'), say('colourTest.apart')],
+      sentences: [
+        say('colourTest.dab'),
+        severalCloths(bench) && say('colourTest.cloths'),
+        say('colourTest.apart'),
+      ],
       hands: hands(skill, paces.colourTest),
       wait: waiting(DAB_DRIES),
     }),
@@ -46,11 +51,10 @@ export function prepareSteps(bench: Bench): Step[] {
         station: 'wash',
         sentences: [
           washCloth && say('prewash.edges'),
-          washCloth &&
-            say('prewash.cloth', { before: cloth.chosen.clothBefore, after: cloth.chosen.clothAfter }),
+          ...(washCloth ? washSentences(bench) : []),
           washRibbon && say('prewash.ribbon'),
           washCloth && bench.skirt.parts.some((part) => part.cloth !== 'skirt') && say('prewash.others'),
-          say('prewash.asWorn'),
+          !severalCloths(bench) && say('prewash.asWorn'),
         ],
         cautions: ['hotWater'],
         hands: hands(skill, paces.prewash),
@@ -64,9 +68,9 @@ export function prepareSteps(bench: Bench): Step[] {
       id: 'pressCloth',
       after: [washed],
       station: 'iron',
-      sentences: [say('pressCloth.flat')],
+      sentences: [say('pressCloth.flat'), weightsDiffer(bench) && say('pressCloth.weights')],
       cautions: ['hotIron'],
-      hands: hands(skill, paces.pressCloth, 0, cloth.chosen.clothAfter.value),
+      hands: hands(skill, paces.pressCloth, 0, clothToPress(bench)),
     }),
     step({
       id: 'straighten',

@@ -1,6 +1,7 @@
 import { colourKey } from '../fields/index.ts';
 import type { Row } from '../ribbon/index.ts';
 import { flatRows, goRound, step, straightStitch, stripsOf, type Bench } from './bench.ts';
+import { severalCloths, weightsDiffer } from './cloths.ts';
 import { figure } from './codes.ts';
 import { GLUE_DRIES, holdCautions, holdSentence } from './hold.ts';
 import { rowsStart } from './joins.ts';
@@ -83,20 +84,25 @@ export function ribbonSteps(bench: Bench): Step[] {
 }
 
 /** What is set up once there is a scrap to try it on. */
-export const testStitch = ({ options, ribbons }: Bench): Step =>
-  step({
+export function testStitch(bench: Bench): Step {
+  const { options, ribbons, threadColour } = bench;
+  const several = severalCloths(bench);
+  return step({
     id: 'testStitch',
     after: ['cut'],
     station: 'machine',
     sentences: [
       ribbons.rows.length > 0 && say('testStitch.needle'),
-      say('testStitch.bobbin'),
+      weightsDiffer(bench) && say('testStitch.weights'),
+      several && say('testStitch.threadCloths', { colour: threadColour }),
+      say(several && threadColour !== 'own' ? 'testStitch.bobbinCloths' : 'testStitch.bobbin'),
       say('testStitch.scrap'),
     ],
     cautions: ['needle'],
     stitch: straightStitch,
     hands: hands(options.skill, paces.testStitch),
   });
+}
 
 /** The needle is threaded anew where the next row is of another colour. */
 function threadChanges(rows: readonly Row[]) {

@@ -13,6 +13,12 @@ export type SentenceCode =
 export interface Sentence {
   readonly code: SentenceCode;
   readonly params: Readonly<Record<string, NoticeParam>>;
+  /** Pieces that it lists: ‘tier 2’, ‘part waistband’. */
+  readonly pieces: readonly string[];
 }
 
-export const say = (code: SentenceCode, params: Sentence['params'] = {}): Sentence => ({ code, params });
+export const say = (
+  code: SentenceCode,
+  params: Sentence['params'] = {},
+  pieces: Sentence['pieces'] = [],
+): Sentence => ({ code, params, pieces });

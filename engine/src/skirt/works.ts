@@ -39,6 +39,13 @@ export interface Work {
   readonly count: number;
   /** Of one of them. */
   readonly each: Figure<Mm>;
+  /** The round of panels that it is on, from the top, from 0; of a seam between two the lower. */
+  readonly round: number;
 }
 
-export const work = (name: WorkName, each: Figure<Mm>, count = 1): Work => ({ name, count, each });
+export const work = (name: WorkName, each: Figure<Mm>, count = 1, round = 0): Work => ({
+  name,
+  count,
+  each,
+  round,
+});

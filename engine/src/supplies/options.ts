@@ -18,6 +18,9 @@ const byLength = (fields: Fields) => z.strictObject(soldByLength(fields)).prefau
 const interfacing = (fields: Fields) =>
   z.strictObject({ use: z.boolean().default(true), ...soldByLength(fields) }).prefault({});
 
+/** Thread of a skirt of several cloths. */
+export const threadColours = ['darker', 'outer', 'own'] as const;
+
 /**
  * Thread for each unit of seam. Stitch 301: 2.5 in four sources. 304: sources say 5.5 and 7.0, the larger is the
  * default so as not to run out. 504: 14, from memory. All are settings.
@@ -36,6 +39,11 @@ const thread = (fields: Fields) =>
       price: priceField.optional(),
       cone: fields.usual(spool, { inches: '1000 yd', metric: '1000 m' }),
       conePrice: priceField.optional(),
+      /**
+       * Each cloth is sewn in its own colour, and a seam between two in the darker (a darker thread shows less) or in the one
+       * that lies outside; `own` is one colour for all, that of the skirt's own cloth. Common practice, no source.
+       */
+      colour: z.enum(threadColours).default('darker'),
     })
     .prefault({});
 

@@ -1,5 +1,5 @@
-import type { ClothOptions, ClothPlan, ContrastPlan } from '../cloth/index.ts';
-import { colourKey } from '../fields/index.ts';
+import type { ClothOptions, ClothPlan, ContrastPlan, SkirtCloths } from '../cloth/index.ts';
+import { colourKey, type Colour } from '../fields/index.ts';
 import type { Notice } from '../figure/index.ts';
 import { ribbonTotals, type Composition, type RibbonOptions, type RibbonTotal } from '../ribbon/index.ts';
 import type { StitchLine } from '../seams/index.ts';
@@ -9,7 +9,8 @@ import { caution, figure } from './codes.ts';
 import type { Advice, Item } from './item.ts';
 import type { Notion, SuppliesOptions } from './options.ts';
 import { lengthToBuy, priced, unitPrice } from './prices.ts';
-import { threadTotals, type ThreadTotal } from './thread.ts';
+import { threadTotals, type Sewn, type ThreadTotal } from './thread.ts';
+import { threadColour } from './threadColour.ts';
 import { waistItems } from './waistItems.ts';
 
 /** All that must be bought or found for one skirt. */
@@ -31,6 +32,8 @@ export interface SuppliesInput {
   readonly lining: ClothPlan | null;
   /** The skirt's other cloths. */
   readonly contrast: readonly ContrastPlan[];
+  /** What is cut from which. */
+  readonly cloths: SkirtCloths;
   readonly lines: readonly StitchLine[];
   readonly clothOptions: ClothOptions;
   readonly ribbonOptions: RibbonOptions;
@@ -41,7 +44,7 @@ export interface SuppliesInput {
 
 export function listSupplies(input: SuppliesInput): Supplies {
   const totals = ribbonTotals(input.ribbons.rows);
-  const thread = threadTotals(inOneColour(input), input.options.thread);
+  const thread = threadTotals(sewnOf(input), input.options.thread);
   const items = [
     clothItem(input.cloth, input.clothOptions, input),
     ...input.contrast.map(({ cloth, options }) => clothItem(cloth, options, input)),
@@ -63,11 +66,21 @@ export function listSupplies(input: SuppliesInput): Supplies {
   };
 }
 
-/** A ribbon of the cloth's own colour is sewn with the cloth's thread: nobody buys one colour twice. */
-const inOneColour = ({ lines, clothOptions }: SuppliesInput): StitchLine[] =>
-  lines.map((line) =>
-    line.top && colourKey(line.top) === colourKey(clothOptions.colour) ? { ...line, top: null } : line,
+/**
+ * Stitching by its threads. A ribbon of a cloth's colour is sewn with that cloth's thread: nobody buys one colour twice. The
+ * overlocker keeps its cones, whatever the cloth.
+ */
+function sewnOf({ lines, cloths, clothOptions, options }: SuppliesInput): Sewn[] {
+  const own = colourKey(clothOptions.colour);
+  const named = (colour: Colour): Colour | null => (colourKey(colour) === own ? null : colour);
+  return lines.flatMap(({ stitch, top, through }) =>
+    through.map(({ pieces, length, starts }) => {
+      if (stitch === '504') return { stitch, length, starts, top: null, under: null };
+      const under = threadColour(cloths, pieces, options.thread.colour);
+      return { stitch, length, starts, top: named(top ?? under), under: named(under) };
+    }),
   );
+}
 
 function noticesOf({ ribbons, clothOptions, ribbonOptions }: SuppliesInput): Notice[] {
   const notices: Notice[] = [];

@@ -1,6 +1,6 @@
 import { colourKey, type Colour } from '../fields/index.ts';
 import type { Figure } from '../figure/index.ts';
-import type { StitchClass, StitchLine } from '../seams/index.ts';
+import type { StitchClass } from '../seams/index.ts';
 import { mm, type Mm } from '../units/index.ts';
 import { figure } from './codes.ts';
 import type { SuppliesOptions } from './options.ts';
@@ -18,11 +18,26 @@ export interface ThreadPart {
   readonly under: Figure<Mm>;
 }
 
-/** All the thread of one colour: null is the cloth's colour. */
+/** Thread of one stitch class, its needle's in one colour and its bobbin's in one: null is the skirt's own cloth's. */
+export interface ColouredPart extends ThreadPart {
+  readonly underIn: Colour | null;
+}
+
+/** Stitching with its two threads' colours: null is that of the skirt's own cloth. */
+export interface Sewn {
+  readonly stitch: StitchClass;
+  readonly length: Mm;
+  readonly starts: number;
+  readonly top: Colour | null;
+  readonly under: Colour | null;
+}
+
+/** All the thread of one colour: null is the colour of the skirt's own cloth. */
 export interface ThreadTotal {
   readonly colour: Colour | null;
   readonly overlock: boolean;
-  readonly parts: readonly ThreadPart[];
+  /** What has it on the needle. */
+  readonly parts: readonly ColouredPart[];
   readonly needle: Figure<Mm>;
   readonly under: Figure<Mm>;
   readonly total: Figure<Mm>;
@@ -62,27 +77,30 @@ export function threadFor(
 }
 
 /**
- * Thread by colour. A ribbon is stitched with its own colour on top and the cloth's colour on the bobbin, so
- * that only the needle is re-threaded; all else is the cloth's colour.
+ * Thread by colour. A ribbon is stitched with its own colour on top and its cloth's colour on the bobbin, so
+ * that only the needle is re-threaded. `under` of a colour is all that is wound on bobbins, ribbons' with it.
  */
-export function threadTotals(lines: readonly StitchLine[], options: ThreadOptions): ThreadTotal[] {
-  const groups = new Map<string, { colour: Colour | null; overlock: boolean; lines: StitchLine[] }>();
-  for (const line of lines) {
-    const overlock = line.stitch === '504';
-    const key = `${line.top ? colourKey(line.top) : ''}|${String(overlock)}`;
-    const group = groups.get(key) ?? { colour: line.top, overlock, lines: [] };
-    group.lines.push(line);
-    groups.set(key, group);
-  }
-  const made = [...groups.values()].map((group) => ({ ...group, parts: partsOf(group.lines, options) }));
-  const bobbinForRibbons = made
-    .filter(({ colour }) => colour !== null)
-    .reduce((sum, { parts }) => sum + sumOf(parts, 'under'), 0);
+export function threadTotals(sewn: readonly Sewn[], options: ThreadOptions): ThreadTotal[] {
+  const groups = new Map<string, { colour: Colour | null; overlock: boolean; sewn: Sewn[] }>();
+  const groupOf = (colour: Colour | null, overlock: boolean) => {
+    const key = `${keyOf(colour)}|${String(overlock)}`;
+    const found = groups.get(key) ?? { colour, overlock, sewn: [] };
+    groups.set(key, found);
+    return found;
+  };
+  for (const each of sewn) groupOf(each.top, each.stitch === '504').sewn.push(each);
+  // A colour may be on bobbins alone.
+  for (const { stitch, under } of sewn) groupOf(under, stitch === '504');
+  const made = [...groups.values()].map((group) => ({ ...group, parts: partsOf(group.sewn, options) }));
+  const bobbins = (colour: Colour | null, overlock: boolean): number =>
+    made
+      .filter((each) => each.overlock === overlock)
+      .flatMap(({ parts }) => parts)
+      .filter(({ underIn }) => keyOf(underIn) === keyOf(colour))
+      .reduce((sum, { under }) => sum + under.value, 0);
   return made.map(({ colour, overlock, parts }) => {
-    const isCloth = colour === null && !overlock;
-    const needle = figure.length(mm(sumOf(parts, 'needle')), 'thread.total');
-    const own = colour === null ? sumOf(parts, 'under') : 0;
-    const under = figure.length(mm(own + (isCloth ? bobbinForRibbons : 0)), 'thread.total');
+    const needle = figure.length(mm(parts.reduce((sum, part) => sum + part.needle.value, 0)), 'thread.total');
+    const under = figure.length(mm(bobbins(colour, overlock)), 'thread.total');
     const total = figure.length(mm(needle.value + under.value), 'thread.sum', { needle, under });
     const spool = figure.length(overlock ? options.cone : options.spool, 'supplies.spool');
     const exact = total.value / spool.value;
@@ -105,14 +123,17 @@ export function threadTotals(lines: readonly StitchLine[], options: ThreadOption
   });
 }
 
-const sumOf = (parts: readonly ThreadPart[], which: 'needle' | 'under'): number =>
-  parts.reduce((sum, part) => sum + part[which].value, 0);
+const keyOf = (colour: Colour | null): string => (colour ? colourKey(colour) : '');
 
-function partsOf(lines: readonly StitchLine[], options: ThreadOptions): ThreadPart[] {
-  const byStitch = new Map<StitchClass, { length: number; starts: number }>();
-  for (const line of lines) {
-    const sum = byStitch.get(line.stitch) ?? { length: 0, starts: 0 };
-    byStitch.set(line.stitch, { length: sum.length + line.length.value, starts: sum.starts + line.starts });
+function partsOf(sewn: readonly Sewn[], options: ThreadOptions): ColouredPart[] {
+  const alike = new Map<string, Sewn>();
+  for (const each of sewn) {
+    const key = `${each.stitch} ${keyOf(each.under)}`;
+    const { length, starts } = alike.get(key) ?? { length: mm(0), starts: 0 };
+    alike.set(key, { ...each, length: mm(length + each.length), starts: starts + each.starts });
   }
-  return [...byStitch].map(([stitch, { length, starts }]) => threadFor(stitch, mm(length), starts, options));
+  return [...alike.values()].map(({ stitch, length, starts, under }) => ({
+    ...threadFor(stitch, length, starts, options),
+    underIn: under,
+  }));
 }

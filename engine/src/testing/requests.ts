@@ -410,6 +410,22 @@ export const anyCloth: fc.Arbitrary<Part> = some({
   have: lengthBetween(300, 20_000),
 });
 
+/** Other cloths, with pieces that the skirt may or may not have. */
+export const anyContrast: fc.Arbitrary<readonly Part[]> = fc.array(
+  fc.record({
+    pieces: fc.uniqueArray(
+      fc.constantFrom(
+        ...['tier 1', 'tier 2', 'tier 3', 'front', 'back', 'gore 2', 'front gore', 'left front'],
+        ...['half circle', 'waistband', 'waistband back', 'casing strip', 'tie', 'placket', 'pocket bag'],
+        ...['slit facing', 'hem facing'],
+      ),
+      { minLength: 1, maxLength: 6 },
+    ),
+    cloth: anyCloth,
+  }),
+  { maxLength: 2 },
+);
+
 const anySupplies: fc.Arbitrary<Part> = some({
   currency: fc.constantFrom('CAD', 'USD', 'EUR', 'JPY'),
   ribbon: some({ step: lengthBetween(10, 1000), least: lengthBetween(10, 1000) }),
@@ -418,6 +434,7 @@ const anySupplies: fc.Arbitrary<Part> = some({
     straight: fc.integer({ min: 1, max: 6 }),
     waste: percents(0, 30),
     tail: lengthBetween(0, 200),
+    colour: fc.constantFrom('darker', 'outer', 'own'),
   }),
   notions: some({ needles: price, chalk: price, pins: price }),
 }).map((supplies) => (supplies['currency'] === 'JPY' ? { ...supplies, notions: {} } : supplies));
@@ -444,9 +461,10 @@ const rest = some({
 
 /** Any request that parses: every cut, every option, each there or not, lengths in any units. */
 export const anyRequest: fc.Arbitrary<RawRequest> = fc
-  .tuple(anyBody, maybe(anyCut), rest)
-  .map(([body, cut, others]) => ({
+  .tuple(anyBody, maybe(anyCut), rest, seldom(seldom(anyContrast)))
+  .map(([body, cut, others, contrast]) => ({
     ...others,
+    ...(contrast === undefined ? {} : { contrast }),
     body,
     ...(cut === undefined ? {} : { cut }),
   }));

@@ -1007,9 +1007,13 @@ export const en: Catalogue = {
     'cloth.laidByHand':
       'Laid by hand, pieces touch, patterns fall as they do, and only one length is used. Look for a closer lay to have them met.',
     'cloth.contrastNothing':
-      'This skirt has no “{piece}{number, plural, =0 {} one { #} other { #}}” to cut from the other cloth {cloth}. Take another piece.',
+      'This skirt has no “{piece}{number, plural, =0 {} one { #} other { #}}” to cut from {cloth, select, none {the {colour} cloth} other {{cloth} ({colour})}}. Take another piece.',
     'cloth.contrastAll':
-      'Everything would be cut from the other cloth {cloth}, and nothing from the skirt’s own; it is left out. Make it the skirt’s own cloth.',
+      'Everything would be cut from {cloth, select, none {the {colour} cloth} other {{cloth} ({colour})}}, and nothing from the skirt’s own; it is left out. Make it the skirt’s own cloth.',
+    'cloth.shrinkApart':
+      '{cloth, select, none {The {colour} cloth} other {{cloth} ({colour})}} still loses {lengthwise} of its length and {crosswise} of its width in the first wash, and {otherCloth, select, none {the {otherColour} cloth} other {{otherCloth} ({otherColour})}} {otherLengthwise} and {otherCrosswise}: sewn together unwashed, their seams would draw up. Wash and dry every cloth before you cut.',
+    'cloth.weighApart':
+      '{cloth, select, none {The {colour} cloth} other {{cloth} ({colour})}} is {weight} and the skirt’s own cloth {own}. Where they are sewn together choose the needle by the heavier, press by the lighter, and try a seam on scraps.',
     'cloth.notEnoughAtHand':
       'The cloth at hand is not enough: no room was found for {count, plural, one {# piece} other {# pieces}} ({piece}). Buy more, or take a shorter or less full skirt.',
     'cloth.foldTurnsPrint':
@@ -1227,6 +1231,14 @@ export const en: Catalogue = {
       'Before cloth and ribbon meet water, dab each strong colour with a wet white rag, then iron the spot dry.',
     'colourTest.apart':
       'If the rag takes colour, wash that piece by itself until the water stays clear, or choose another.',
+    'colourTest.cloths': 'Test every cloth: a strong colour can stain a pale cloth that is sewn to it.',
+    'prewash.each':
+      'Wash and dry {cloth, select, none {the {colour} cloth} other {{cloth} ({colour})}}: {before} should leave {after}, for it loses {lengthwise} of its length and {crosswise} of its width. Measure what there is.',
+    'prewash.done':
+      '{cloth, select, none {The {colour} cloth} other {{cloth} ({colour})}} has had its wash: it is not counted on to change again.',
+    'prewash.apart': 'Wash each cloth by itself the first time, all of them as the skirt will be washed.',
+    'pressCloth.weights':
+      'The cloths are of different weights: set the iron for the lightest, and try it on a scrap of each.',
     'prewash.edges': 'Zigzag or overlock the two raw ends so that they don’t fray in the wash.',
     'prewash.cloth': 'Wash and dry the cloth. {before} should leave {after}; measure what there is.',
     'prewash.ribbon': 'Wash the ribbon by itself, in a bag, and dry it flat.',
@@ -1315,6 +1327,12 @@ export const en: Catalogue = {
     'cutRibbon.none': 'Handle cut ends little: they fray until the side seam holds them.',
     'testStitch.needle': 'Put in a fine sharp needle: a thick or blunt one pulls threads in satin.',
     'testStitch.bobbin': 'Wind a bobbin in the cloth’s colour; it stays in for every ribbon.',
+    'testStitch.bobbinCloths':
+      'Wind a bobbin in each cloth’s colour: under a ribbon goes that of the cloth it lies on.',
+    'testStitch.threadCloths':
+      '{colour, select, own {Sew all cloths with thread of the skirt’s own cloth’s colour.} outer {Sew each cloth with thread of its own colour, and a seam between two with that of the cloth that lies above or outside.} other {Sew each cloth with thread of its own colour, and a seam between two with that of the darker: it shows less.}}',
+    'testStitch.weights':
+      'Cloths of different weights meet: choose the needle by the heavier where they are sewn together, and sew a test seam through both.',
     'testStitch.scrap':
       'Sew a hand’s length of ribbon on a scrap. If it puckers, loosen the top thread or lengthen the stitch.',
     'firstSeams.round':
@@ -1431,14 +1449,19 @@ export const en: Catalogue = {
     'mark.swingSquare': 'The two sides are square to one another at the dot.',
     'mark.swingSides':
       'The two ends of the hem’s cutting line lie {chord} apart, measured straight across; join each to the dot: the sides.',
+    'fold.ownCloth': 'Begin with {cloth, select, none {the {colour} cloth} other {{cloth} ({colour})}}.',
+    'fold.otherCloth':
+      'Then lay {cloth, select, none {the {colour} cloth} other {{cloth} ({colour})}}, {size} of it, as its own cutting layout shows: {lay}.',
+    'cut.fromCloth':
+      'From {cloth, select, none {the {colour} cloth} other {{cloth} ({colour})}} cut: {pieces}.',
     'cut.label':
       'Write on tape on the wrong side of each piece what it is, its number and where its top is, as it comes off the table.',
     'cut.more':
       'What has no room beside the panels is cut from the rest, in a single layer, as the cutting layout shows.',
     'cut.part':
-      '{cloth, select, lining {From the lining cloth cut} knit {From the stretch knit, its stretch along the length, cut} other {From the same cloth cut}} {pieces, plural, one {one piece} other {# pieces}} ({part}), {width} wide and {length} long.',
+      '{cloth, select, lining {From the lining cloth cut} knit {From the stretch knit, its stretch along the length, cut} called {From {name, select, none {the {colour} cloth} other {{name} ({colour})}} cut} other {From the same cloth cut}} {pieces, plural, one {one piece} other {# pieces}} ({part}), {width} wide and {length} long.',
     'cut.shapedPart':
-      '{cloth, select, lining {From the lining cloth cut} other {From the same cloth cut}} one piece ({part}) with its centre on a fold: {top} from the fold at the top, {hem} from the fold at the hem, {length} long.',
+      '{cloth, select, lining {From the lining cloth cut} called {From {name, select, none {the {colour} cloth} other {{name} ({colour})}} cut} other {From the same cloth cut}} one piece ({part}) with its centre on a fold: {top} from the fold at the top, {hem} from the fold at the hem, {length} long.',
     'cut.shapedCurve':
       'Its top edge rises {top} from the fold to the side, its hem edge {hem}, in smooth curves.',
     'trim.checkRisen':
@@ -2016,6 +2039,11 @@ export const en: Catalogue = {
     needle: 'Needle',
     under: 'Under',
     clothColour: 'the cloth’s colour',
+    clothCalled: '{cloth, select, none {{colour} cloth} other {{cloth} ({colour})}}',
+    clothPieces: 'Cut from it: {pieces}.',
+    threadCloths:
+      '{colour, select, own {All cloths are sewn in the colour of the skirt’s own.} outer {A seam between two cloths is sewn in the colour of the one that lies above or outside.} other {A seam between two cloths is sewn in the colour of the darker, which shows less.}}',
+    altWornCloths: 'Cut from {called}: {pieces}.',
     overlockThread: 'overlock thread',
     bookletIntro:
       'About {hands} with hands on, {wait} of waiting. Times are a beginner’s where nothing else was asked.',
@@ -2151,7 +2179,6 @@ export const en: Catalogue = {
     layTitle: 'Cutting layout',
     classLays: 'Cutting layouts of the class',
     clothPlain: 'the cloth',
-    clothOther: 'another cloth',
     clothsHeading: 'What each cloth takes',
     cloth: 'Cloth',
     skirts: 'Skirts',
@@ -2588,6 +2615,12 @@ export const en: Catalogue = {
     pricesHeading: 'Prices',
     priceYard: '{what}: price of one yard',
     priceMetre: '{what}: price of one metre',
+    threadOf: 'A seam between two cloths is sewn in the colour of',
+    threadOfChoices: {
+      darker: 'the darker',
+      outer: 'the one above or outside',
+      own: 'the skirt’s own cloth, and so is all else',
+    },
     priceSpool: '{what}: price of one spool',
     priceCone: '{what}: price of one cone',
     priceEach: '{what}: price',

@@ -1126,9 +1126,13 @@ export const fr: Catalogue = {
     'cloth.laidByHand':
       'Placées à la main, les pièces se touchent, les motifs tombent comme ils viennent, et une seule longueur sert. Cherchez un plan serré pour en tenir compte.',
     'cloth.contrastNothing':
-      'Cette jupe n’a pas de pièce « {piece}{number, plural, =0 {} one { #} other { #}} » à couper dans l’autre tissu {cloth}. Prenez une autre pièce.',
+      'Cette jupe n’a pas de pièce « {piece}{number, plural, =0 {} one { #} other { #}} » à couper dans {cloth, select, none {le tissu {colour}} other {{cloth} ({colour})}}. Prenez une autre pièce.',
     'cloth.contrastAll':
-      'Tout serait coupé dans l’autre tissu {cloth}, et rien dans celui de la jupe ; il est laissé de côté. Faites-en le tissu de la jupe.',
+      'Tout serait coupé dans {cloth, select, none {le tissu {colour}} other {{cloth} ({colour})}}, et rien dans celui de la jupe ; il est laissé de côté. Faites-en le tissu de la jupe.',
+    'cloth.shrinkApart':
+      '{cloth, select, none {Le tissu {colour}} other {{cloth} ({colour})}} perd encore {lengthwise} en longueur et {crosswise} en largeur au premier lavage, et {otherCloth, select, none {le tissu {otherColour}} other {{otherCloth} ({otherColour})}} {otherLengthwise} et {otherCrosswise} : cousus ensemble sans lavage, leurs coutures fronceraient. Lavez et séchez chaque tissu avant de couper.',
+    'cloth.weighApart':
+      '{cloth, select, none {Le tissu {colour}} other {{cloth} ({colour})}} est {weight} et celui de la jupe {own}. Là où ils sont cousus ensemble, choisissez l’aiguille d’après le plus lourd, repassez d’après le plus léger, et essayez une couture sur des chutes.',
     'cloth.notEnoughAtHand':
       'Le tissu qu’il y a ne suffit pas : pas de place trouvée pour {count, plural, one {# pièce} other {# pièces}} ({piece}). Achetez-en, ou prenez une jupe plus courte ou moins ample.',
     'cloth.foldTurnsPrint':
@@ -1349,6 +1353,15 @@ export const fr: Catalogue = {
       'Avant que tissu et ruban aillent à l’eau, tamponnez chaque couleur soutenue avec un chiffon blanc mouillé, et séchez au fer.',
     'colourTest.apart':
       'Si le chiffon prend la couleur, lavez cette pièce à part jusqu’à ce que l’eau reste claire, ou choisissez-en une autre.',
+    'colourTest.cloths':
+      'Faites l’essai sur chaque tissu : une couleur soutenue peut tacher le tissu pâle cousu à elle.',
+    'prewash.each':
+      'Lavez et séchez {cloth, select, none {le tissu {colour}} other {{cloth} ({colour})}} : {before} devraient laisser {after}, car il perd {lengthwise} en longueur et {crosswise} en largeur. Mesurez ce qu’il y a.',
+    'prewash.done':
+      '{cloth, select, none {Le tissu {colour}} other {{cloth} ({colour})}} a déjà eu son lavage : on ne compte plus sur un retrait.',
+    'prewash.apart': 'La première fois, lavez chaque tissu à part, tous comme la jupe sera lavée.',
+    'pressCloth.weights':
+      'Les tissus n’ont pas le même poids : réglez le fer pour le plus léger, et essayez sur une chute de chacun.',
     'prewash.edges':
       'Surfilez les deux bouts coupés au point zigzag ou à la surjeteuse, pour qu’ils ne s’effilochent pas au lavage.',
     'prewash.cloth': 'Lavez et séchez le tissu. {before} devraient laisser {after} ; mesurez ce qu’il y a.',
@@ -1449,6 +1462,12 @@ export const fr: Catalogue = {
       'Mettez une aiguille fine et pointue : une grosse ou une émoussée tire des fils dans le satin.',
     'testStitch.bobbin':
       'Remplissez une canette de la couleur du tissu ; elle reste en place pour tous les rubans.',
+    'testStitch.bobbinCloths':
+      'Remplissez une canette de la couleur de chaque tissu : sous un ruban va celle du tissu sur lequel il est posé.',
+    'testStitch.threadCloths':
+      '{colour, select, own {Cousez tous les tissus avec un fil de la couleur du tissu de la jupe.} outer {Cousez chaque tissu avec un fil de sa couleur, et une couture entre deux tissus avec celui du tissu qui est au-dessus ou dehors.} other {Cousez chaque tissu avec un fil de sa couleur, et une couture entre deux tissus avec celui du plus foncé : il se voit moins.}}',
+    'testStitch.weights':
+      'Des tissus de poids différents se rencontrent : là où ils sont cousus ensemble, choisissez l’aiguille d’après le plus lourd, et faites une couture d’essai à travers les deux.',
     'testStitch.scrap':
       'Piquez une dizaine de centimètres de ruban sur une chute. Si le ruban fronce, desserrez le fil du dessus ou allongez le point.',
     'firstSeams.round':
@@ -1570,14 +1589,19 @@ export const fr: Catalogue = {
     'mark.swingSquare': 'Les deux côtés sont d’équerre l’un à l’autre, au point.',
     'mark.swingSides':
       'Les deux bouts de la ligne de coupe de l’ourlet sont à {chord} l’un de l’autre, en ligne droite ; joignez chacun au point : ce sont les côtés.',
+    'fold.ownCloth': 'Commencez par {cloth, select, none {le tissu {colour}} other {{cloth} ({colour})}}.',
+    'fold.otherCloth':
+      'Posez ensuite {cloth, select, none {le tissu {colour}} other {{cloth} ({colour})}} ({size}) comme le montre son propre plan de coupe : {lay}.',
+    'cut.fromCloth':
+      '{cloth, select, none {Dans le tissu {colour}} other {Dans {cloth} ({colour})}}, coupez : {pieces}.',
     'cut.label':
       'Écrivez sur du ruban adhésif, à l’envers de chaque pièce, ce qu’elle est, son numéro et où est son haut, dès qu’elle quitte la table.',
     'cut.more':
       'Ce qui n’a pas de place à côté des panneaux se coupe dans le reste, en une seule épaisseur, comme le montre le plan de coupe.',
     'cut.part':
-      '{cloth, select, lining {Dans le tissu de doublure, coupez} knit {Dans la maille extensible, l’élasticité dans la longueur, coupez} other {Dans le même tissu, coupez}} {pieces, plural, one {une pièce} other {# pièces}} ({part}), {width} de large et {length} de long.',
+      '{cloth, select, lining {Dans le tissu de doublure, coupez} knit {Dans la maille extensible, l’élasticité dans la longueur, coupez} called {{name, select, none {Dans le tissu {colour}} other {Dans {name} ({colour})}}, coupez} other {Dans le même tissu, coupez}} {pieces, plural, one {une pièce} other {# pièces}} ({part}), {width} de large et {length} de long.',
     'cut.shapedPart':
-      '{cloth, select, lining {Dans le tissu de doublure, coupez} other {Dans le même tissu, coupez}} une pièce ({part}) le milieu sur une pliure : {top} depuis la pliure en haut, {hem} depuis la pliure à l’ourlet, {length} de long.',
+      '{cloth, select, lining {Dans le tissu de doublure, coupez} called {{name, select, none {Dans le tissu {colour}} other {Dans {name} ({colour})}}, coupez} other {Dans le même tissu, coupez}} une pièce ({part}) le milieu sur une pliure : {top} depuis la pliure en haut, {hem} depuis la pliure à l’ourlet, {length} de long.',
     'cut.shapedCurve':
       'Son bord du haut monte de {top} de la pliure au côté, son bord d’ourlet de {hem}, en courbes douces.',
     'trim.checkRisen':
@@ -2171,6 +2195,11 @@ export const fr: Catalogue = {
     needle: 'Aiguille',
     under: 'Dessous',
     clothColour: 'couleur du tissu',
+    clothCalled: '{cloth, select, none {tissu {colour}} other {{cloth} ({colour})}}',
+    clothPieces: 'On y coupe : {pieces}.',
+    threadCloths:
+      '{colour, select, own {Tous les tissus sont cousus dans la couleur de celui de la jupe.} outer {Une couture entre deux tissus est cousue dans la couleur de celui qui est au-dessus ou dehors.} other {Une couture entre deux tissus est cousue dans la couleur du plus foncé, qui se voit moins.}}',
+    altWornCloths: 'Coupé dans {called} : {pieces}.',
     overlockThread: 'fil à surjeteuse',
     bookletIntro:
       'Environ {hands} de travail, {wait} d’attente. Les temps sont ceux d’une débutante, sauf demande contraire.',
@@ -2307,7 +2336,6 @@ export const fr: Catalogue = {
     layTitle: 'Plan de coupe',
     classLays: 'Plans de coupe de l’atelier',
     clothPlain: 'le tissu',
-    clothOther: 'un autre tissu',
     clothsHeading: 'Ce que prend chaque tissu',
     cloth: 'Tissu',
     skirts: 'Jupes',
@@ -2750,6 +2778,12 @@ export const fr: Catalogue = {
     pricesHeading: 'Prix',
     priceYard: '{what}\u00a0: prix de la verge',
     priceMetre: '{what}\u00a0: prix du mètre',
+    threadOf: 'Une couture entre deux tissus est cousue dans la couleur',
+    threadOfChoices: {
+      darker: 'du plus foncé',
+      outer: 'de celui du dessus ou du dehors',
+      own: 'du tissu de la jupe, comme tout le reste',
+    },
     priceSpool: '{what}\u00a0: prix d’une bobine',
     priceCone: '{what}\u00a0: prix d’un cône',
     priceEach: '{what}\u00a0: prix',

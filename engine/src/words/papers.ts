@@ -116,6 +116,10 @@ export interface PaperWords {
   readonly needle: string;
   readonly under: string;
   readonly clothColour: string;
+  readonly clothCalled: string;
+  readonly clothPieces: string;
+  readonly threadCloths: string;
+  readonly altWornCloths: string;
   readonly overlockThread: string;
   readonly bookletIntro: string;
   readonly drawingsLegend: string;

@@ -37,6 +37,8 @@ export interface Speaker {
   readonly working: (figure: Figure) => string | null;
   readonly notice: (notice: Notice) => string;
   readonly sentence: (sentence: Sentence) => string;
+  /** Pieces by their names in the engine (`tier 2`, `part waistband`), as a list in a sentence. */
+  readonly pieces: (names: readonly string[]) => string;
   readonly colour: (colour: Colour) => string;
   /** What a colour that somebody typed in this language is called in a document; null where it is of no known name. */
   readonly readColour: (typed: string) => string | null;
@@ -80,10 +82,19 @@ export function speakerOver(words: Catalogue, { language, measure, mark }: Speak
     ...words.kinds,
     ...termsOf('panel', words.panels),
     ...termsOf('part', words.parts),
+    ...termsOf('colour', words.colours),
   };
   const days = new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' });
   const dateIn = (day: string): string => days.format(new Date(day));
   const value = (figure: Figure): string => showValue(figure, how, words);
+  const several = new Intl.ListFormat(locale);
+  /** ‘panel gore 3’ is a name and its number. */
+  const named = (name: string): string => {
+    const [, plain = name, number] = /^(.*?)(?: (\d+))?$/.exec(name) ?? [];
+    if (plain === 'tier') return fill(words.papers.tierNumber, locale, { number: number ?? '' });
+    return number === undefined ? (terms[plain] ?? plain) : `${terms[plain] ?? plain}\u00a0${number}`;
+  };
+  const listed = (pieces: readonly string[]): string => several.format(pieces.map(named));
   const said = (param: NoticeParam): string | number => {
     if (typeof param === 'number') return param;
     if (typeof param === 'string') return isDate(param) ? dateIn(param) : (terms[param] ?? param);
@@ -128,7 +139,9 @@ export function speakerOver(words: Catalogue, { language, measure, mark }: Speak
       return `${fill(found[1], locale, Object.fromEntries(inputs) as Record<string, string>)} = ${result(figure, how, words, value)}`;
     },
     notice: (notice) => capital(text(words.notices[notice.code as NoticeCode], notice.params)),
-    sentence: (sentence) => text(words.sentences[sentence.code], sentence.params),
+    sentence: ({ code, params, pieces }) =>
+      text(words.sentences[code], { ...params, ...(pieces.length > 0 ? { pieces: listed(pieces) } : {}) }),
+    pieces: listed,
     colour: (colour) => (colour.preset ? words.colours[colour.preset] : colour.name),
     readColour: (typed) => {
       const preset = Object.entries(words.colours).find(([, name]) => plain(name) === plain(typed));

@@ -320,6 +320,8 @@ export interface TableWords {
   readonly priceYard: string;
   readonly priceMetre: string;
   readonly priceSpool: string;
+  readonly threadOf: string;
+  readonly threadOfChoices: { readonly darker: string; readonly outer: string; readonly own: string };
   readonly priceCone: string;
   readonly priceEach: string;
   readonly currency: string;

@@ -6,7 +6,6 @@ export interface WorkshopWords {
   readonly layTitle: string;
   readonly classLays: string;
   readonly clothPlain: string;
-  readonly clothOther: string;
   readonly clothsHeading: string;
   readonly cloth: string;
   readonly skirts: string;

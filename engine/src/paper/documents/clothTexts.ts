@@ -1,14 +1,17 @@
 import type { FoundCloth, FoundTable } from '../../cloth/index.ts';
 import type { Speaker } from '../../words/index.ts';
+import { clothCalled } from '../pictures/clothInks.ts';
 import type { PlannedCloth } from '../../workshop/index.ts';
 
 /** What a cloth is called, on paper and in a table. */
 export const clothName = ({ name, options, shares }: PlannedCloth, speaker: Speaker): string =>
-  name || options.name || plainName(shares, speaker);
+  name || options.name || plainName({ options, shares }, speaker);
 
-function plainName(shares: PlannedCloth['shares'], { words: { workshop, items } }: Speaker): string {
+function plainName({ options, shares }: Pick<PlannedCloth, 'options' | 'shares'>, speaker: Speaker): string {
+  const { workshop, items } = speaker.words;
   if (shares.every(({ which }) => which === 'lining')) return items.lining;
-  return shares.some(({ which }) => which === 'own') ? workshop.clothPlain : workshop.clothOther;
+  const isOne = shares.every(({ which, skirt: { plan } }) => which === 'own' && plan.cloths.length === 1);
+  return isOne ? workshop.clothPlain : clothCalled({ options }, speaker);
 }
 
 const NOTHING = 0.5;

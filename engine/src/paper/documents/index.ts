@@ -14,6 +14,7 @@ export { haveLines } from './layPaper.ts';
 export { subtitle } from './card.ts';
 export { cardFigures } from './cardParts/figures.ts';
 export { riseTexts } from './cardParts/rises.ts';
+export { threadCaption, threadName, underText } from './threadTexts.ts';
 export { rowPlace, stripsText } from './strips.ts';
 export { paperNames, titleOf, type Paper, type PaperInput, type PaperName } from './paperSet.ts';
 

@@ -1,7 +1,13 @@
-import type { Lay } from '../../cloth/index.ts';
+import {
+  pieceNames,
+  type ClothPlan,
+  type ContrastPlan,
+  type Lay,
+  type SkirtCloth,
+} from '../../cloth/index.ts';
 import { mm, type Mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
-import type { PaperDocument } from '../drawing/index.ts';
+import { inks, type Ink, type PaperDocument } from '../drawing/index.ts';
 import {
   bold,
   column,
@@ -16,22 +22,74 @@ import {
   together,
   type Block,
 } from '../layout/index.ts';
+import { clothCalled, washOfCloth } from '../pictures/clothInks.ts';
 import { layPicture } from '../pictures/layPicture.ts';
 import { documentOf, sheetOf, type PaperInput } from './paperSet.ts';
 
-/** The cutting layout: the way that is taken, drawn large, and every other way beside it with what it takes. */
+/**
+ * The cutting layout: the way that is taken, drawn large, and every other way beside it with what it takes; of each cloth where
+ * there are several.
+ */
 export function layPaper(input: PaperInput): PaperDocument {
   const { plan, speaker, fonts } = input;
   const { papers } = speaker.words;
-  const { chosen, lays } = plan.cloth;
+  const { chosen } = plan.cloth;
   const of = sheetOf(input, papers.lay);
   const width = mm(of.size.width - 2 * of.margin);
+  const taken = speaker.text(chosen.fits ? papers.layHeading : papers.layHeadingNone, { lay: chosen.kind });
   const blocks: Block[] = [
     heading(1, papers.lay),
-    heading(2, speaker.text(chosen.fits ? papers.layHeading : papers.layHeadingNone, { lay: chosen.kind })),
+    ...(plan.cloths.length > 1 ? ofCloth(plan.cloths[0], plan.cloth, input) : [heading(2, taken)]),
     ...chosenBlocks(input, width),
     ...haveBlock(input),
     heading(2, papers.otherLays),
+    ...waysBlocks(plan.cloth, input, inks.wash),
+    ...plan.contrast.flatMap((each) => contrastBlocks(each, input, width)),
+    ...liningBlocks(input, width),
+  ];
+  return documentOf(input, papers.lay, flow(blocks, of, fonts));
+}
+
+/** Which cloth it is, how it is laid and what is cut from it. */
+const ofCloth = (cloth: SkirtCloth, { chosen }: ClothPlan, { plan, speaker }: PaperInput): Block[] => [
+  heading(
+    2,
+    speaker.text(speaker.words.workshop.clothHeading, {
+      cloth: clothCalled(cloth, speaker),
+      lay: chosen.kind,
+    }),
+  ),
+  paragraph(
+    speaker.text(speaker.words.papers.clothPieces, {
+      pieces: speaker.pieces(pieceNames(plan.skirt, cloth)),
+    }),
+  ),
+];
+
+/** Another cloth of the skirt. */
+function contrastBlocks({ at, cloth }: ContrastPlan, input: PaperInput, width: Mm): Block[] {
+  const { plan, speaker } = input;
+  const { papers } = speaker.words;
+  const found = plan.cloths.find(({ which }) => which === at);
+  if (!found) return [];
+  const { chosen } = cloth;
+  const wash = washOfCloth(found);
+  const swung = plan.skirt.marking === 'swung';
+  const room = { width, height: mm(90) };
+  return [
+    ...ofCloth(found, cloth, input),
+    ...(chosen.fits ? [] : [paragraph(papers.layHeadingNone)]),
+    picture(layPicture({ lay: chosen, skirt: plan.skirt }, speaker, 'large', room, { wash, swung })),
+    ...workingsOf(chosen, speaker).map((line) => paragraph(line)),
+    ...waysBlocks(cloth, input, wash),
+  ];
+}
+
+/** Every way to lay one cloth side by side; why a way does not fit, or what it asks. */
+const waysBlocks = ({ lays, chosen }: ClothPlan, { plan, speaker }: PaperInput, wash: Ink): Block[] => {
+  const { papers } = speaker.words;
+  const room = { width: mm(30), height: mm(19) };
+  return [
     table(
       [
         column('', 1.1),
@@ -42,7 +100,7 @@ export function layPaper(input: PaperInput): PaperDocument {
         column(papers.leftOver, 1.3),
       ],
       lays.map((lay) => [
-        layPicture(lay, speaker, 'small', { width: mm(30), height: mm(19) }),
+        layPicture({ lay, skirt: plan.skirt }, speaker, 'small', room, { wash }),
         [bold(speaker.words.lays[lay.kind]), plain(`\n${remarks(lay, lay === chosen, speaker)}`)],
         speaker.value(lay.clothAfter),
         speaker.value(lay.clothBefore),
@@ -51,10 +109,8 @@ export function layPaper(input: PaperInput): PaperDocument {
       ]),
     ),
     ...refusals(lays, speaker),
-    ...liningBlocks(input, width),
   ];
-  return documentOf(input, papers.lay, flow(blocks, of, fonts));
-}
+};
 
 /** The lining's own cloth, as it takes least. */
 function liningBlocks({ plan, speaker }: PaperInput, width: Mm): Block[] {
@@ -64,7 +120,7 @@ function liningBlocks({ plan, speaker }: PaperInput, width: Mm): Block[] {
   return [
     heading(2, items.lining),
     paragraph([bold(speaker.text(papers.layHeading, { lay: chosen.kind }))]),
-    picture(layPicture(chosen, speaker, 'large', { width, height: mm(90) })),
+    picture(layPicture({ lay: chosen, skirt: plan.skirt }, speaker, 'large', { width, height: mm(90) })),
     ...workingsOf(chosen, speaker).map((line) => paragraph(line)),
   ];
 }
@@ -74,7 +130,7 @@ function chosenBlocks({ plan, speaker }: PaperInput, width: Mm): Block[] {
   const { chosen } = plan.cloth;
   const swung = plan.skirt.marking === 'swung';
   const room = { width, height: mm(chosen.more.length > 0 ? 150 : 104) };
-  const drawn = layPicture(chosen, speaker, 'large', room, { swung });
+  const drawn = layPicture({ lay: chosen, skirt: plan.skirt }, speaker, 'large', room, { swung });
   const fold = plan.sewing.steps.find(({ id }) => id === 'fold');
   const words: Block[] = [
     ...(swung ? [paragraph(speaker.words.papers.swingCaption, { size: 'small', quiet: true })] : []),

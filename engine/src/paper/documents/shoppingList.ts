@@ -15,6 +15,7 @@ import {
 } from '../layout/index.ts';
 import { documentOf, sheetOf, type PaperInput } from './paperSet.ts';
 import { tickBoxes } from './ribbonList.ts';
+import { threadCaption, threadName, underText } from './threadTexts.ts';
 
 /** What to buy, with what goes wrong at the counter beside it, then the thread by colour and stitch. */
 export function shoppingList(input: PaperInput): PaperDocument {
@@ -45,7 +46,7 @@ export function shoppingList(input: PaperInput): PaperDocument {
     heading(2, papers.atTheCounter),
     list(adviceLines(items, speaker), 'dot'),
     heading(2, papers.threadHeading),
-    paragraph(papers.threadCaption, { quiet: true, size: 'small' }),
+    paragraph(threadCaption(plan, speaker), { quiet: true, size: 'small' }),
     threadTable(input),
   ];
   return documentOf(input, papers.shoppingList, flow(blocks, sheetOf(input, papers.shoppingList), fonts));
@@ -92,13 +93,13 @@ function threadTable({ plan, speaker }: PaperInput): Block {
       column(papers.needle, 0.8),
       column(papers.under, 0.8),
     ],
-    plan.supplies.thread.flatMap(({ colour, overlock, parts }) =>
-      parts.map((part) => [
-        overlock ? papers.overlockThread : colour ? speaker.colour(colour) : papers.clothColour,
+    plan.supplies.thread.flatMap((total) =>
+      total.parts.map((part) => [
+        threadName(total, plan, speaker),
         stitches[part.stitch],
         speaker.value(part.seam),
         speaker.value(part.needle),
-        colour ? `${speaker.value(part.under)} (${papers.clothColour})` : speaker.value(part.under),
+        underText(part, total, plan, speaker),
       ]),
     ),
   );

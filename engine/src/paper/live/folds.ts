@@ -5,6 +5,7 @@ import { place, type Mark } from '../drawing/index.ts';
 import { isCharted } from '../pictures/pieces/charted.ts';
 import { pieceChart, type ChartOf } from '../pictures/pieceChart.ts';
 import { panelPieces } from '../pictures/pieces/chartPiece.ts';
+import { inkOf } from '../pictures/clothInks.ts';
 import { chalkOn, mixed } from '../pictures/chalkOn.ts';
 import { layPicture } from '../pictures/layPicture.ts';
 import { flatMarks, flatOf, foldMarks, type Carried } from './folds/flat.ts';
@@ -70,7 +71,9 @@ function laid(scene: Scene): FoldStage {
   const { papers } = speaker.words;
   const wished = plan.cloth.chosen.more.length > 0 ? SMALLER : LARGER;
   const room = { width: mm(WIDTH / wished), height: mm(HEIGHT / wished) };
-  const picture = layPicture(plan.cloth.chosen, speaker, 'large', room, { cloth: scene.wrong });
+  const picture = layPicture({ lay: plan.cloth.chosen, skirt: plan.skirt }, speaker, 'large', room, {
+    cloth: scene.wrong,
+  });
   // Several tables side by side take the width that their words need, whatever the room.
   const scale = Math.min(wished, WIDTH / picture.width, HEIGHT / picture.height);
   const widths = plan.skirt.marking === 'straight widths' && !isCharted(plan);
@@ -110,21 +113,30 @@ function swung(scene: Scene): FoldStage[] {
     stage(
       papers.swingTitle,
       words,
-      chartMarks(scene, { fill: mixed(wrong, chalk, PIECE), ground: wrong, line: chalk, how: 'halved' }),
+      chartMarks(scene, {
+        fill: () => mixed(wrong, chalk, PIECE),
+        ground: wrong,
+        line: () => chalk,
+        how: 'halved',
+      }),
     ),
   ];
 }
 
 /** Every panel with its name and how many are cut; of pieces that are chalked one by one with what is chalked. */
 function charted(scene: Scene): FoldStage {
-  const { plan, speaker, right } = scene;
+  const { plan, speaker } = scene;
   const { papers } = speaker.words;
   const bare = plan.skirt.marking === 'swung';
   return stage(
     papers.piecesOpened,
     sentences(scene, ['mark.piece', 'mark.pieceHip', 'mark.pieceCurve', 'mark.notches', 'cut.label']) ||
       papers.piecesOpenedWords,
-    chartMarks(scene, { fill: right, line: chalkOn(right), how: bare ? 'bare' : 'measures' }),
+    chartMarks(scene, {
+      fill: (piece) => inkOf(plan, piece),
+      line: chalkOn,
+      how: bare ? 'bare' : 'measures',
+    }),
   );
 }
 

@@ -1,20 +1,17 @@
-import type { LaidPiece, Lay, PartLabel } from '../../cloth/index.ts';
+import type { LaidPiece, PartLabel } from '../../cloth/index.ts';
 import { boundsOf, point, type Bounds, type Path } from '../../geometry/index.ts';
-import type { Panel, PartName } from '../../skirt/index.ts';
+import type { Panel, PartName, Skirt } from '../../skirt/index.ts';
 import { mm, radians } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { label, type Ink, type Mark } from '../drawing/index.ts';
 
-/** What stands on each piece of a lay. */
-export function namesIn(lay: Lay, speaker: Speaker): (piece: LaidPiece) => string {
-  const all = [lay.table, ...lay.more].flatMap(({ pieces }) => pieces);
-  const panels = all.flatMap((each) => each.panels);
-  return namesAmong(
+/** What stands on each piece of a lay, whichever of the skirt's cloths that is. */
+export const namesIn = ({ panels, parts }: Skirt, speaker: Speaker): ((piece: LaidPiece) => string) =>
+  namesAmong(
     panels,
-    all.flatMap(({ parts }) => parts.map(({ name }) => name)),
+    parts.flatMap(({ name, count }) => Array.from({ length: count }, () => name)),
     speaker,
   );
-}
 
 /**
  * What a piece of one skirt is called among all that are cut for it: its name, and its number where there are several of

@@ -11,7 +11,13 @@ const body = { waist: '28 in', hip: '36 in', waistToHem: '33 in', waistToFloor: 
 function textsOf(raw: RawRequest, swung = false): string[] {
   const plan = planOf({ body, ...raw });
   const room = { width: mm(180), height: mm(150) };
-  const { marks } = layPicture(plan.cloth.chosen, speakerOf(plan.request), 'large', room, { swung });
+  const { marks } = layPicture(
+    { lay: plan.cloth.chosen, skirt: plan.skirt },
+    speakerOf(plan.request),
+    'large',
+    room,
+    { swung },
+  );
   return placedTexts(marks).map(({ text }) => text);
 }
 

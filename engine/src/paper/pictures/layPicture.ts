@@ -1,5 +1,6 @@
 import type { Lay, MoreTable, Table } from '../../cloth/index.ts';
 import { point } from '../../geometry/index.ts';
+import type { Skirt } from '../../skirt/index.ts';
 import { mm, type Mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { drawing, inks, label, type Drawing, type Ink, type Mark } from '../drawing/index.ts';
@@ -14,17 +15,19 @@ export type LaySize = 'large' | 'small';
 export interface LayLook {
   /** Left out on paper. */
   readonly cloth?: Ink;
+  /** What the cloth is toned with on paper. */
+  readonly wash?: Ink;
   /** Whether panels are swung with a string: its middles are shown where a lay is drawn large. */
   readonly swung?: boolean;
 }
 
 /** Fill of the cloth and of its panels, and the ink on them; on paper a wash that every printer prints. */
-function dressOf({ cloth }: LayLook): {
+function dressOf({ cloth, wash = inks.wash }: LayLook): {
   readonly cloth: Ink;
   readonly piece: Ink;
   readonly line: Ink;
 } {
-  if (!cloth) return { cloth: inks.wash, piece: inks.paper, line: inks.ink };
+  if (!cloth) return { cloth: wash, piece: inks.paper, line: inks.ink };
   const line = chalkOn(cloth);
   return { cloth, piece: mixed(cloth, line, 0.16), line };
 }
@@ -63,7 +66,7 @@ interface Arranged {
  * a single layer besides is drawn after it, to the same scale.
  */
 export function layPicture(
-  lay: Lay,
+  { lay, skirt }: { readonly lay: Lay; readonly skirt: Skirt },
   speaker: Speaker,
   size: LaySize,
   room: { readonly width: Mm; readonly height: Mm },
@@ -81,7 +84,7 @@ export function layPicture(
     })),
   ];
   const { scale, cells, width, height } = arranged(sheets, size, room);
-  const words = size === 'large' ? { speaker, nameOf: namesIn(lay, speaker) } : null;
+  const words = size === 'large' ? { speaker, nameOf: namesIn(skirt, speaker) } : null;
   const dress = { ...dressOf(look), words, swung };
   return drawing({
     width: mm(width),

@@ -5,6 +5,7 @@ import { mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { area, drawing, inks, label, straight, stroke, type Drawing, type Mark } from '../drawing/index.ts';
 import { chalkLine, clothStyle, foldLine, patternsOf, ribbonArea, thinLine } from './cloth.ts';
+import { clothLegend, washOf } from './clothInks.ts';
 import { fitPath, fitPoint, spread, type Fit } from './fit.ts';
 import { lineOn, panelKinds, type PanelKind } from './pieces/kinds.ts';
 
@@ -36,14 +37,20 @@ export function panelRows(plan: SkirtPlan, speaker: Speaker): Drawing {
   const right = ribbons.rows.some(({ onSeam }) => onSeam) ? RIGHT_OF_SEAM : RIGHT;
   const tiers = skirt.rounds.length > 1;
   const top = tiers ? TOP + NAMED : TOP;
-  const open = opened(panelKinds(skirt), tiers, WIDTH - right - LEFT, top);
+  const open = opened(panelKinds(plan), tiers, WIDTH - right - LEFT, top);
   const bottom = Math.max(...open.map((each) => each.bottom));
+  const legend = clothLegend(plan, speaker, {
+    left: LEFT,
+    top: bottom + BOTTOM + 0.6,
+    room: WIDTH - LEFT,
+    size: mm(2.6),
+  });
   const { papers } = speaker.words;
   const middle = (LEFT + WIDTH - right) / 2;
   const grey = { size: mm(3), align: 'middle', ink: inks.grey } as const;
   return drawing({
     width: mm(WIDTH),
-    height: mm(bottom + BOTTOM),
+    height: mm(bottom + BOTTOM + (legend.height > 0 ? 1 + legend.height : 0)),
     title: papers.rowsHeading,
     description: speaker.text(papers.altPanel, {
       rows: ribbons.rows.length,
@@ -55,6 +62,7 @@ export function panelRows(plan: SkirtPlan, speaker: Speaker): Drawing {
       ...namesBelow(plan, speaker, open),
       label(point(middle, bottom + (open.length > 1 && !tiers ? 7.2 : 4.4)), papers.rawEdge, grey),
       ...rowNumbers(plan, speaker, open, WIDTH - right),
+      ...legend.marks,
     ],
   });
 }
@@ -86,7 +94,8 @@ function opened(kinds: readonly PanelKind[], tiers: boolean, width: number, top:
   });
 }
 
-function panelMarks({ ribbons }: SkirtPlan, { kind, fit }: Open): Mark[] {
+function panelMarks(plan: SkirtPlan, { kind, fit }: Open): Mark[] {
+  const { ribbons } = plan;
   const { shape } = kind.panels[0];
   const patternOf = patternsOf(ribbons.rows.map(({ colour }) => colour));
   const folds = shape.edges
@@ -104,7 +113,11 @@ function panelMarks({ ribbons }: SkirtPlan, { kind, fit }: Open): Mark[] {
       stroke(fitPath(line.lower, fit), chalkLine),
     ];
   });
-  return [area(fitPath(shape.trimmed, fit), clothStyle), ...folds, ...bands];
+  return [
+    area(fitPath(shape.trimmed, fit), { ...clothStyle, fill: washOf(plan, kind.panels[0]) }),
+    ...folds,
+    ...bands,
+  ];
 }
 
 /** Which panel is which, where they are unlike: below panels side by side, above a tier's corner. */

@@ -12,6 +12,7 @@ import {
   type Drawing,
   type Mark,
 } from '../drawing/index.ts';
+import { washOf } from './clothInks.ts';
 import { arranged, type Cell } from './pieces/arrange.ts';
 import { panelPieces, partPieces, type ChartPiece } from './pieces/chartPiece.ts';
 import { halved } from './pieces/halved.ts';
@@ -32,8 +33,10 @@ export interface ChartOf {
   readonly how?: How;
   /** Cloth that lies beyond a part of a circle, round its corner. */
   readonly ground?: ChartLook['fill'];
-  readonly fill?: ChartLook['fill'];
-  readonly line?: ChartLook['line'];
+  /** Of each piece by what it is: its wash on paper unless told. */
+  readonly fill?: (of: ChartPiece['of']) => ChartLook['fill'];
+  /** By a piece's fill. */
+  readonly line?: (fill: ChartLook['fill']) => ChartLook['line'];
 }
 
 type How = 'bare' | 'measures' | 'halved';
@@ -52,7 +55,7 @@ export function pieceChart(
   plan: SkirtPlan,
   speaker: Speaker,
   room: ChartRoom = PAGE,
-  { of = 'all', size = SIZE, fill = inks.wash, line = inks.ink, how, ground }: ChartOf = {},
+  { of = 'all', size = SIZE, fill = (piece) => washOf(plan, piece), line, how, ground }: ChartOf = {},
 ): Drawing {
   const pieces = [
     ...(of === 'parts' ? [] : panelPieces(plan, speaker)),
@@ -71,14 +74,17 @@ export function pieceChart(
       : note(point(0, y), each, { size: mm(size * 0.94), align: 'start', ink: inks.grey, room: room.width });
   const footHeight = foot(0).length * size * 1.1 + (each === '' ? 0 : 1.5);
   const { cells, height } = arranged(own, { width: room.width, height: mm(room.height - footHeight) }, size);
-  const look: ChartLook = { fill, line, size };
+  const lookOf = (piece: ChartPiece): ChartLook => {
+    const filled = fill(piece.of);
+    return { fill: filled, line: line ? line(filled) : inks.ink, size };
+  };
   return drawing({
     width: room.width,
     height: mm(Math.max(1, height + footHeight)),
     title: papers.piecesHeading,
     description: speaker.text(papers.altPieces, { list: pieces.map(described).join('; ') }),
     marks: [
-      ...cells.map((cell) => group(cell.piece.title, cellMarks(cell, look, ground))),
+      ...cells.map((cell) => group(cell.piece.title, cellMarks(cell, lookOf(cell.piece), ground))),
       ...foot(height + footHeight / 2),
     ],
   });
@@ -101,7 +107,7 @@ export function partPictures(plan: SkirtPlan, speaker: Speaker, room: ChartRoom)
       height: mm(box.height * scale + 1),
       title: '',
       description: piece.title,
-      marks: outlineMarks(piece, fit, { fill: inks.wash, line: inks.ink, size: 2 }),
+      marks: outlineMarks(piece, fit, { fill: washOf(plan, piece.of), line: inks.ink, size: 2 }),
     });
   });
 }

@@ -85,7 +85,7 @@ export function pieceParts(plan: SkirtPlan, speaker: Speaker): PieceParts {
 
 function roundsOf(plan: SkirtPlan, speaker: Speaker): PlanDocument['rounds'] {
   const say = saying(speaker);
-  const groups = panelGroups(plan.skirt);
+  const groups = panelGroups(plan);
   const words = panelTexts(plan, speaker);
   return plan.skirt.rounds.map((round, i) => ({
     fromHem: say.plain(round.fromHem),

@@ -14,4 +14,9 @@ export type PrepareSentence =
   | 'measure.stringWaist'
   | 'measure.seated'
   | 'measure.expecting'
-  | 'prewash.others';
+  | 'prewash.others'
+  | 'colourTest.cloths'
+  | 'prewash.each'
+  | 'prewash.done'
+  | 'prewash.apart'
+  | 'pressCloth.weights';

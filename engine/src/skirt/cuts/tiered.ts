@@ -118,7 +118,7 @@ export const tiered: Cut<TieredOptions> = {
       opening: roundOfTier('skirt.openingOfStrips', first.tier, seam),
       hemRound: roundOfTier('skirt.hemOfStrips', lowest.tier, seam),
       overlap: null,
-      works: built.flatMap((each, i) => worksOf(each, built[i - 1]?.round)),
+      works: built.flatMap((each, i) => worksOf(each, i, built[i - 1]?.round)),
       parts: [],
       notices: [...notices, ...high.notices],
     };
@@ -142,20 +142,20 @@ interface Built {
 }
 
 /** Its strips joined into a round, raw edge to raw edge; and, below another, gathered and sewn to it. */
-function worksOf({ round, top, bottom }: Built, over: Round | undefined): Work[] {
+function worksOf({ round, top, bottom }: Built, at: number, over: Round | undefined): Work[] {
   const sewn = figure.length(round.length, 'skirt.tierHeight');
   const join = figure.length(mm(sewn.value + top.value + bottom.value), 'skirt.stripJoin', {
     sewn,
     above: top,
     below: bottom,
   });
-  const joins = work('strip join', join, round.seams);
+  const joins = work('strip join', join, round.seams, at);
   if (!over) return [joins];
   const isGathered = round.top.value > GATHERED_FROM * over.bottom.value;
   return [
     joins,
-    ...(isGathered ? [work('gathering rows', round.top, GATHERING_ROWS)] : []),
-    work('tier seam', over.bottom),
+    ...(isGathered ? [work('gathering rows', round.top, GATHERING_ROWS, at)] : []),
+    work('tier seam', over.bottom, 1, at),
   ];
 }
 

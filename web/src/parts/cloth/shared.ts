@@ -1,6 +1,7 @@
 import {
   classOfOne,
   planClass,
+  type Change,
   type ClassPlan,
   type PlannedCloth,
   type SkirtPlan,
@@ -16,10 +17,16 @@ export function sharedPlan(request: SkirtRequest): ClassPlan {
   return found;
 }
 
-/** The cloths of a plan laid as the skirt is laid now, where that is not the way that takes least. */
+/** Each cloth of a plan laid as the skirt is laid now, where that is not the way that takes least. */
 export const asLaid = (shared: ClassPlan, plan: SkirtPlan): readonly PlannedCloth[] =>
   shared.cloths.map((cloth) => {
-    if (!cloth.shares.some(({ which }) => which === 'own')) return cloth;
-    const way = cloth.ways.find(({ kind, fits }) => kind === plan.cloth.chosen.kind && fits);
+    const [share] = cloth.shares;
+    const laid =
+      share?.which === 'own' ? plan.cloth : plan.contrast.find(({ at }) => at === share?.which)?.cloth;
+    const way = laid && cloth.ways.find(({ kind, fits }) => kind === laid.chosen.kind && fits);
     return way ? { ...cloth, chosen: way } : cloth;
   });
+
+/** Where one of a skirt's cloths stands in its document. */
+export const pathOf = (which: SkirtPlan['cloths'][number]['which']): Change['path'] =>
+  which === 'own' ? ['cloth'] : ['contrast', which, 'cloth'];

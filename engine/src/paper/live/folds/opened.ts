@@ -1,6 +1,7 @@
 import { boundsOf, point } from '../../../geometry/index.ts';
 import { mm } from '../../../units/index.ts';
 import { area, inks, stroke, type Mark } from '../../drawing/index.ts';
+import { inkOf } from '../../pictures/clothInks.ts';
 import { chalkOn } from '../../pictures/chalkOn.ts';
 import { fitPath } from '../../pictures/fit.ts';
 import { note } from '../../pictures/steps/wording.ts';
@@ -16,7 +17,7 @@ const APART = 4;
 const MOST = 3;
 
 /** The panels that the cutting gives, right side up. */
-export function openedMarks({ plan, speaker, right }: Scene): Mark[] {
+export function openedMarks({ plan, speaker }: Scene): Mark[] {
   const { panels, marks } = plan.skirt;
   const { shape } = panels[0];
   const shown = panels.slice(0, MOST);
@@ -25,10 +26,11 @@ export function openedMarks({ plan, speaker, right }: Scene): Mark[] {
   const scale = Math.min(room / Math.max(1, bounds.width), TALLEST / Math.max(1, bounds.height));
   const [width, height] = [bounds.width * scale, bounds.height * scale];
   const start = LEFT + (WIDTH - LEFT - RIGHT - shown.length * width - (shown.length - 1) * APART) / 2;
-  const chalk = chalkOn(right);
   const halves = halvesOf(plan);
   const end = start + shown.length * (width + APART) - APART;
-  const drawn = shown.flatMap(({ name, number }, i): Mark[] => {
+  const drawn = shown.flatMap((panel, i): Mark[] => {
+    const { name, number } = panel;
+    const ink = inkOf(plan, panel);
     const fit = {
       scale,
       dx: start + i * (width + APART) - bounds.left * scale,
@@ -40,10 +42,10 @@ export function openedMarks({ plan, speaker, right }: Scene): Mark[] {
     const folds = shape.edges
       .filter(({ turned, finished }) => turned && finished.length > 0)
       .map(({ finished }) =>
-        stroke(fitPath(finished, fit), { dash: 'fold', width: mm(0.35), stroke: chalk }),
+        stroke(fitPath(finished, fit), { dash: 'fold', width: mm(0.35), stroke: chalkOn(ink) }),
       );
     return [
-      area(fitPath(shape.cut, fit), { fill: right, width: mm(0.35) }),
+      area(fitPath(shape.cut, fit), { fill: ink, width: mm(0.35) }),
       ...folds,
       ...note(point(middle, TOP + height + 4.4), title, { size: SIZE, bold: true, room: room + APART }),
       ...note(point(middle, TOP + height + 9), speaker.length(mm(2 * halves.hem)), { size: SIZE }),

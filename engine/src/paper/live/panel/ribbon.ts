@@ -68,7 +68,7 @@ const GAP_SHARE = 0.86;
 export function gapWords(
   plan: SkirtPlan,
   sheets: Sheets,
-  cloth: Ink,
+  inkOn: (sheet: Sheet) => Ink,
   say: (gap: Figure<Mm>) => string,
 ): Mark[] {
   const { ribbons, skirt } = plan;
@@ -85,7 +85,7 @@ export function gapWords(
         align: 'middle',
         baseline: 'middle',
         angle: radians(-turn * (2 * GAP_SHARE - 1)),
-        ink: chalkOn(cloth),
+        ink: chalkOn(inkOn(sheet)),
       }),
     ];
   });

@@ -53,7 +53,7 @@ export interface Sheets {
 export function sheetsOf(plan: SkirtPlan): Sheets {
   const { skirt, ribbons } = plan;
   const tiers = skirt.rounds.length > 1;
-  const kinds = panelKinds(skirt).map((kind) => ({ kind, box: boundsOf(kind.panels[0].shape.cut) }));
+  const kinds = panelKinds(plan).map((kind) => ({ kind, box: boundsOf(kind.panels[0].shape.cut) }));
   const right = ribbons.rows.some(({ onSeam }) => onSeam) ? BESIDE_SEAM : BESIDE;
   const room = WIDTH - BESIDE - right;
   const total = (of: (box: Bounds) => number): number => kinds.reduce((sum, { box }) => sum + of(box), 0);

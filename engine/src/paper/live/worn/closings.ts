@@ -4,6 +4,7 @@ import { area, group, stroke, type Ink, type Mark } from '../../drawing/index.ts
 import { mm } from '../../../units/index.ts';
 import { downwards, level } from './cloth.ts';
 import { lineOn } from './colours.ts';
+import type { WornInks } from './inks.ts';
 import { openingTurn, overEdge } from './places.ts';
 import { within, type WornSide } from './stance.ts';
 import type { Surface } from './surface.ts';
@@ -16,7 +17,7 @@ interface Drawn {
   readonly surface: Surface;
   readonly side: WornSide;
   readonly look: WaistLook;
-  readonly ink: Ink;
+  readonly inks: WornInks;
   readonly scale: number;
 }
 
@@ -29,7 +30,7 @@ export function closings(drawn: Drawn): Mark[] {
 /** A button of 18 mm. */
 const BUTTON = 9;
 
-function darts({ surface, side, look, ink }: Drawn): Mark[] {
+function darts({ surface, side, look, inks }: Drawn): Mark[] {
   const seen = look.darts.map((turn) => acrossOf(side, turn)).filter(isSeen);
   if (seen.length === 0) return [];
   const lines = seen.map((across) =>
@@ -40,10 +41,11 @@ function darts({ surface, side, look, ink }: Drawn): Mark[] {
       ),
     ),
   );
-  return [stroke(lines, { stroke: lineOn(ink), width: mm(0.25), opacity: 0.85 })];
+  return [stroke(lines, { stroke: lineOn(inks.at(look.foot)), width: mm(0.25), opacity: 0.85 })];
 }
 
-function opening({ plan, surface, side, look, ink, scale }: Drawn): Mark[] {
+function opening({ plan, surface, side, look, inks, scale }: Drawn): Mark[] {
+  const ink = inks.at(look.foot);
   const { closure } = plan.skirt.waist;
   if (!closure) return [];
   const across = acrossOf(side, openingTurn(plan));
@@ -67,12 +69,12 @@ function opening({ plan, surface, side, look, ink, scale }: Drawn): Mark[] {
     ...(faces
       ? [
           stitching(stitches, ink),
-          edgeLine(polyline(downwards(surface, inside(place + lap), 0, look.band, 2)), ink),
+          edgeLine(polyline(downwards(surface, inside(place + lap), 0, look.band, 2)), inks.band),
           ...(closure.buttons > 0
             ? button(
                 surface.at(inside(place + lap / 2), look.band / 2),
                 Math.min(BUTTON * scale, 0.42 * look.band * surface.length),
-                ink,
+                inks.band,
               )
             : []),
         ]
@@ -83,7 +85,7 @@ function opening({ plan, surface, side, look, ink, scale }: Drawn): Mark[] {
 /** Cloth that a bow's loops and knot take of each end, and how large a loop is. */
 const BOW = { takes: 170, loop: 55 };
 
-function cord({ plan, surface, side, look, ink, scale }: Drawn): Mark[] {
+function cord({ plan, surface, side, look, inks, scale }: Drawn): Mark[] {
   const { cord: run } = plan.skirt.waist;
   if (!run || side === 'back') return [];
   const middle = (look.stitched ?? look.band) / 2;
@@ -93,14 +95,15 @@ function cord({ plan, surface, side, look, ink, scale }: Drawn): Mark[] {
   const loop = Math.min(BOW.loop, 0.2 * left) * scale;
   const end = Math.max(0, left - Math.min(BOW.takes, 0.62 * left)) * scale;
   const width = run.width.value * scale;
-  return bow(point(x, y), { loop, end, width, broad: side === 'side' ? 0.35 : 1 }, ink);
+  return bow(point(x, y), { loop, end, width, broad: side === 'side' ? 0.35 : 1 }, inks.band);
 }
 
 /** A strip beside the edge in its own shade, and how far down the ties hang, of what a tie has. */
 const SHADE = 9;
 const TIE = { loop: 75, end: 260, width: 30 };
 
-function overlapEdge({ plan, surface, side, look, ink, scale }: Drawn): Mark[] {
+function overlapEdge({ plan, surface, side, look, inks, scale }: Drawn): Mark[] {
+  const ink = inks.at(0.5);
   const over = overEdge(plan);
   if (!over) return [];
   const { overlap } = over;
@@ -126,12 +129,17 @@ function overlapEdge({ plan, surface, side, look, ink, scale }: Drawn): Mark[] {
       end: Math.min(TIE.end * scale, (plan.body.wears === 'seated' ? 0.14 : 0.6) * surface.length),
       width,
     };
-    return [...marks, ...bow(surface.at(place, waist), { ...size, broad: side === 'side' ? 0.8 : 1 }, ink)];
+    return [
+      ...marks,
+      ...bow(surface.at(place, waist), { ...size, broad: side === 'side' ? 0.8 : 1 }, inks.tie),
+    ];
   }
   const radius = Math.min(BUTTON * scale, 0.42 * high);
   return [
     ...marks,
-    ...[18, 18 + BUTTON * 4].flatMap((aside) => button(surface.at(at(waist, aside), waist), radius, ink)),
+    ...[18, 18 + BUTTON * 4].flatMap((aside) =>
+      button(surface.at(at(waist, aside), waist), radius, inks.band),
+    ),
   ];
 }
 

@@ -1,6 +1,6 @@
 import { polyline, type Path, type Point } from '../../../geometry/index.ts';
 import { mm } from '../../../units/index.ts';
-import { area, group, stroke, type Ink, type Mark } from '../../drawing/index.ts';
+import { area, group, stroke, type Ink, type Mark, type Style } from '../../drawing/index.ts';
 import { edgeOf, lineOn } from './colours.ts';
 import type { WornSide } from './stance.ts';
 import type { Surface } from './surface.ts';
@@ -73,27 +73,50 @@ export interface Sewn {
 }
 
 /** What is sewn and seen on the cloth: its edge, the waist's and the hem's stitches, the seams. */
-export function sewnLines(surface: Surface, edge: Path, ink: Ink, { look, hem, seams, rounds }: Sewn): Mark {
-  const line = lineOn(ink);
-  const solid = { stroke: line, width: mm(0.25), opacity: 0.8 };
-  const seamLines = [
-    ...seams.map(({ across, from, to }) =>
-      polyline(downwards(surface, across, from, to, to - from > 0.5 ? 18 : 9)),
-    ),
-    ...[...(look.band > 0 ? [look.band] : []), ...rounds].map((down) => polyline(level(surface, down))),
-  ];
+export function sewnLines(
+  surface: Surface,
+  edge: Path,
+  inks: { readonly at: (down: number) => Ink; readonly mean: Ink },
+  { look, hem, seams, rounds }: Sewn,
+): Mark {
+  const solid = (down: number) => ({ stroke: lineOn(inks.at(down)), width: mm(0.25), opacity: 0.8 });
+  const levels = [...(look.band > 0 ? [look.band] : []), ...rounds];
   const stitched = [...(look.stitched === null ? [] : [look.stitched]), 1 - hem];
   return group('lines', [
-    ...(seamLines.length > 0 ? [stroke(seamLines, solid)] : []),
-    stroke(
-      stitched.map((down) => polyline(level(surface, down, -0.97, 0.97))),
-      {
-        stroke: line,
-        width: mm(0.16),
-        dash: 'hidden',
-        opacity: 0.7,
-      },
-    ),
-    area(edge, { stroke: edgeOf(ink), width: mm(0.32) }),
+    ...byStroke([
+      ...seams.map(({ across, from, to }) => ({
+        path: polyline(downwards(surface, across, from, to, to - from > 0.5 ? 18 : 9)),
+        style: solid((from + to) / 2),
+      })),
+      // A seam round lies in the edge of what is above it.
+      ...levels.map((down) => ({ path: polyline(level(surface, down)), style: solid(down - 1e-3) })),
+      ...stitched.map((down) => ({
+        path: polyline(level(surface, down, -0.97, 0.97)),
+        style: {
+          stroke: lineOn(inks.at(down)),
+          width: mm(0.16),
+          dash: 'hidden' as const,
+          opacity: 0.7,
+        },
+      })),
+    ]),
+    area(edge, { stroke: edgeOf(inks.mean), width: mm(0.32) }),
   ]);
+}
+
+interface Lined {
+  readonly path: Path;
+  readonly style: Partial<Style>;
+}
+
+/** One mark for all lines of one look. */
+function byStroke(lines: readonly Lined[]): Mark[] {
+  const alike = new Map<string, { readonly paths: Path[]; readonly style: Lined['style'] }>();
+  for (const { path, style } of lines) {
+    const key = `${String(style.stroke)} ${String(style.dash)}`;
+    const found = alike.get(key) ?? { paths: [], style };
+    found.paths.push(path);
+    alike.set(key, found);
+  }
+  return [...alike.values()].map(({ paths, style }) => stroke(paths, style));
 }

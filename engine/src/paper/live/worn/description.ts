@@ -1,5 +1,7 @@
+import { pieceNames } from '../../../cloth/index.ts';
 import type { SkirtPlan } from '../../../plan/index.ts';
 import type { Speaker } from '../../../words/index.ts';
+import { clothCalled } from '../../pictures/clothInks.ts';
 import { openingTurn } from './places.ts';
 import type { WornSide } from './stance.ts';
 import { nearestTo, seamTurns } from './view.ts';
@@ -17,6 +19,7 @@ export function inWords(plan: SkirtPlan, speaker: Speaker): string {
       cloth: speaker.colour(plan.request.cloth.colour),
       length: speaker.value(plan.skirt.finishedLength),
     }),
+    ...othersInWords(plan, speaker),
     ...wearerInWords(plan, speaker),
     cutInWords(plan, speaker),
     ...waistInWords(plan, speaker),
@@ -27,6 +30,15 @@ export function inWords(plan: SkirtPlan, speaker: Speaker): string {
   if (above) parts.push(speaker.text(papers.altWornHem, { above: speaker.value(above) }));
   return parts.join(' ');
 }
+
+/** What is not of the skirt's own cloth. */
+const othersInWords = ({ cloths, skirt }: SkirtPlan, speaker: Speaker): string[] =>
+  cloths.slice(1).map((cloth) =>
+    speaker.text(speaker.words.papers.altWornCloths, {
+      called: clothCalled(cloth, speaker),
+      pieces: speaker.pieces(pieceNames(skirt, cloth)),
+    }),
+  );
 
 function wearerInWords({ body }: SkirtPlan, { words }: Speaker): string[] {
   const { altWornSeen: seen } = words.papers;

@@ -5,8 +5,10 @@ import { mm, radians } from '../../../units/index.ts';
 import type { Speaker } from '../../../words/index.ts';
 import { arrow, group, inks, label, straight, stroke, style, type Mark } from '../../drawing/index.ts';
 import { lightness, quiet } from './colours.ts';
+import { inksOf } from './inks.ts';
 import type { Stance, WornSide } from './stance.ts';
 import type { Surface } from './surface.ts';
+import { waistLook } from './waistLook.ts';
 
 /** Room that the measures take beside the figure, on each side. */
 export const MEASURES_ASIDE = 10;
@@ -27,7 +29,7 @@ export function measureMarks(
   side: WornSide,
   reach: number,
 ): Mark {
-  const { body, request } = plan;
+  const { body } = plan;
   if (stance.seat) return group('measures', seatedMeasures(plan, speaker, stance, surface, side));
   const said = (figure: Figure): string => `${speaker.name(figure)} ${speaker.value(figure)}`;
   const upright = (way: 1 | -1, figure: Figure, y: number, from: number): Mark[] => {
@@ -53,7 +55,7 @@ export function measureMarks(
     ];
   };
   const hem = surface.at(0, 1).y;
-  const cloth = request.cloth.colour.hex;
+  const cloth = inksOf(plan, side, waistLook(plan)).at((stance.hip - surface.top) / surface.length);
   const onCloth = lightness(cloth) < 0.5 ? inks.paper : inks.ink;
   return group('measures', [
     ...upright(1, body.waistToHem, hem, surface.edges(surface.length)[1] + 1),

@@ -1,9 +1,10 @@
 import { polyline, type Path } from '../../../geometry/index.ts';
 import type { SkirtPlan } from '../../../plan/index.ts';
 import type { Skirt } from '../../../skirt/index.ts';
-import { area, group, type Ink, type Mark } from '../../drawing/index.ts';
+import { area, group, type Mark } from '../../drawing/index.ts';
 import { downwards, level } from './cloth.ts';
 import { mixed } from './colours.ts';
+import type { WornInks } from './inks.ts';
 import { turnOf } from './places.ts';
 import { within, type WornSide } from './stance.ts';
 import type { Surface } from './surface.ts';
@@ -17,9 +18,9 @@ export function extrasSeen(
   surface: Surface,
   side: WornSide,
   look: WaistLook,
-  ink: Ink,
+  inks: Pick<WornInks, 'at'>,
 ): Mark[] {
-  const seen = { plan, surface, side, look, ink };
+  const seen = { plan, surface, side, look, inks };
   const marks = [...tucks(seen), ...pockets(seen), ...slits(seen)];
   return marks.length > 0 ? [group('extras', marks)] : [];
 }
@@ -29,7 +30,7 @@ interface Seen {
   readonly surface: Surface;
   readonly side: WornSide;
   readonly look: WaistLook;
-  readonly ink: Ink;
+  readonly inks: Pick<WornInks, 'at'>;
 }
 
 const share = ({ finishedLength }: Skirt, along: number): number => along / Math.max(1, finishedLength.value);
@@ -39,12 +40,13 @@ const WITHIN = 0.985;
 const onEdge = (across: number): boolean => Math.abs(across) <= 1.001;
 
 /** An opening in a side seam is a line with a bar at either end: seen edge on, it gapes a little. */
-function pockets({ plan, surface, side, look, ink }: Seen): Mark[] {
+function pockets({ plan, surface, side, look, inks }: Seen): Mark[] {
   const { skirt } = plan;
   const found = skirt.extras.pockets;
   if (!found) return [];
   const from = look.band + share(skirt, found.below.value);
   const to = Math.min(0.97, from + share(skirt, found.opening.value));
+  const ink = inks.at(from);
   return found.sides.flatMap((each) => {
     const across = acrossOf(side, turnOf(plan, skirt.rounds[0], each));
     if (!onEdge(across)) return [];
@@ -65,7 +67,8 @@ function pockets({ plan, surface, side, look, ink }: Seen): Mark[] {
 /** How far a slit's edges fall apart at the hem, of its height, in drawing terms; and what is seen within it. */
 const GAPE = 0.1;
 
-function slits({ plan, surface, side, ink }: Seen): Mark[] {
+function slits({ plan, surface, side, inks }: Seen): Mark[] {
+  const ink = inks.at(1);
   const { skirt } = plan;
   const found = skirt.extras.slits;
   if (!found) return [];
@@ -97,7 +100,7 @@ function slits({ plan, surface, side, ink }: Seen): Mark[] {
 const FINE_TUCKS = 6;
 
 /** A tuck's stitching, and its fold that lies over what is below. */
-function tucks({ plan, surface, look, ink }: Seen): Mark[] {
+function tucks({ plan, surface, look, inks }: Seen): Mark[] {
   const { skirt } = plan;
   const found = skirt.extras.tucks;
   if (!found || found.count.value === 0) return [];
@@ -109,6 +112,7 @@ function tucks({ plan, surface, look, ink }: Seen): Mark[] {
   );
   if (lines.length === 0) return [];
   const folds = lines.map((down) => down + deep);
+  const ink = inks.at(first + deep);
   // Many tucks lie close together: a coarser line each, so that the drawing stays light enough to drag.
   const finely = Math.max(0.4, Math.min(1, FINE_TUCKS / lines.length));
   const along = (down: number) => level(surface, down, -1, 1, finely);

@@ -25,9 +25,9 @@ export interface WaistLook {
   readonly dartLength: number;
 }
 
-const WHOLE: Around = { from: -0.5, to: 0.5 };
-const FRONT: Around = { from: -0.25, to: 0.25 };
-const BACK: Around = { from: 0.25, to: 0.75 };
+export const WHOLE: Around = { from: -0.5, to: 0.5 };
+export const FRONT: Around = { from: -0.25, to: 0.25 };
+export const BACK: Around = { from: 0.25, to: 0.75 };
 
 /** Less cloth than this for each unit of waist lies flat: it is eased in, and nobody sees it. */
 const FLAT = 1.03;

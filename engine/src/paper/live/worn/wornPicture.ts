@@ -9,6 +9,7 @@ import { clothArea, outline, sewnLines } from './cloth.ts';
 import { inWords, titleOf } from './description.ts';
 import { floorMarks, standing } from './figure.ts';
 import { gathers, tierGathers } from './gathers.ts';
+import { inksOf, otherCloths } from './inks.ts';
 import { measureMarks, MEASURES_ASIDE, roundsReach } from './measures.ts';
 import { extrasSeen } from './openings.ts';
 import { optionHandlesOn } from './optionHandles.ts';
@@ -35,7 +36,7 @@ export interface WornOptions {
 /**
  * The skirt as it is worn, seen from the front, from behind or from the side, to scale: lengths down its middle,
  * rows, the hem's height above the floor. About 120 × 166 mm. How wide it stands is a drawing's guess (`fallOf`).
- * Layers: `cloth` (its one area alone, to be filled with a picture of the cloth), `row N`, `shade`, `figure`,
+ * Layers: `cloth` (its one area alone, to be filled with a picture of the skirt's own cloth), `other cloths`, `row N`, `shade`, `figure`,
  * `measures`.
  */
 export function wornPicture(
@@ -110,17 +111,19 @@ function skirtMarks(plan: SkirtPlan, surface: Surface, side: WornSide, scale: nu
   const rounds = tiers.map(({ from }) => from);
   const hem = Math.min(0.5, (skirt.hemAllowance.value - skirt.hemTurnUnder) / length);
   const edge = outline(surface, look, side, rounds);
+  const inks = inksOf(plan, side, look);
   const sewn = { look, hem, seams: seamsSeen(plan, side, look.foot), rounds };
   return [
     clothArea(edge, hex),
+    ...otherCloths(plan, surface, side, look),
     ...bandMarks(surface, look, hex),
     ...rowMarks(plan, surface, side),
-    shade(surface, hex, look.foot, rounds),
-    gathers(surface, hex, look, side),
-    ...(tiers.length > 0 ? [tierGathers(surface, hex, tiers)] : []),
-    sewnLines(surface, edge, hex, sewn),
-    ...extrasSeen(plan, surface, side, look, hex),
-    ...closings({ plan, surface, side, look, ink: hex, scale }),
+    shade(surface, inks.mean, look.foot, rounds),
+    gathers(surface, inks.rounds[0] ?? hex, look, side),
+    ...tiers.map((tier, i) => tierGathers(surface, inks.rounds[i + 1] ?? hex, [tier])),
+    sewnLines(surface, edge, inks, sewn),
+    ...extrasSeen(plan, surface, side, look, inks),
+    ...closings({ plan, surface, side, look, inks, scale }),
   ];
 }
 

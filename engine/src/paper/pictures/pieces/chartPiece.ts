@@ -1,9 +1,11 @@
 import { boundsOf, lengthOf, point, pointAt, type Point } from '../../../geometry/index.ts';
+import { clothOf, type ClothPiece, type Lay } from '../../../cloth/index.ts';
 import type { SkirtPlan } from '../../../plan/index.ts';
 import type { EdgeName, Notch, PanelShape, Part, PieceShape } from '../../../skirt/index.ts';
 import { mm, type Mm } from '../../../units/index.ts';
 import type { Speaker } from '../../../words/index.ts';
 import { finishedOf, hipOf, isPanelShape, onCentre, reachOf, type Hand } from './chalked.ts';
+import { clothNamed } from '../clothInks.ts';
 import { panelEdgeWords, partEdgeWords } from './edgeWords.ts';
 import { panelGroups, type PanelGroup } from './groups.ts';
 
@@ -16,6 +18,8 @@ export interface Across {
 
 /** One distinct piece as the chart shows it. Lengths are in the piece's own millimetres. */
 export interface ChartPiece {
+  /** What it is of the skirt. */
+  readonly of: ClothPiece;
   readonly title: string;
   /** What is said below it, a line each. */
   readonly notes: readonly string[];
@@ -39,7 +43,7 @@ export interface Radius {
 
 /** The distinct panels of a skirt. */
 export const panelPieces = (plan: SkirtPlan, speaker: Speaker): ChartPiece[] =>
-  panelGroups(plan.skirt).map((group) => panelPiece(plan, speaker, group));
+  panelGroups(plan).map((group) => panelPiece(plan, speaker, group));
 
 /** Every other piece. */
 export const partPieces = (plan: SkirtPlan, speaker: Speaker): ChartPiece[] =>
@@ -57,14 +61,21 @@ function panelPiece(plan: SkirtPlan, speaker: Speaker, group: PanelGroup): Chart
   const called = [...new Set(group.panels.map(({ name }) => names[name]))].join(' + ');
   const isTier = skirt.rounds.length > 1;
   const name = isTier ? speaker.text(papers.tierNumber, { number: group.round }) : called;
-  const alone = panelGroups(skirt).filter(({ round }) => round === group.round).length === 1;
+  const alone = panelGroups(plan).filter(({ round }) => round === group.round).length === 1;
   const place = alone ? '' : placeOf(group, called, speaker);
   const isSwung = skirt.marking === 'swung' && shape.apex !== null;
   // The cloth's own length then runs across the piece.
-  const isAcross = !isSwung && plan.cloth.chosen.printOnItsSide;
+  const isAcross = !isSwung && layOf(plan, first).printOnItsSide;
   const quarters = group.notches.length < shape.notches.length ? [papers.pieceQuarters] : [];
   return {
-    title: `${name}${place} · ${cutText(group.panels.length, group.mirrors.length, speaker)}`,
+    of: first,
+    title: [
+      `${name}${place}`,
+      cutText(group.panels.length, group.mirrors.length, speaker),
+      clothNamed(plan, first, speaker),
+    ]
+      .filter((each) => each !== '')
+      .join(' · '),
     shape,
     notches: group.notches,
     edgeWords: panelEdgeWords(skirt, group, speaker),
@@ -82,6 +93,12 @@ function panelPiece(plan: SkirtPlan, speaker: Speaker, group: PanelGroup): Chart
   };
 }
 
+/** How the cloth of a panel is laid. */
+function layOf({ cloth, contrast, cloths }: SkirtPlan, panel: ClothPiece): Lay {
+  const { which } = clothOf(cloths, panel);
+  return (contrast.find(({ at }) => at === which)?.cloth ?? cloth).chosen;
+}
+
 /** Where a lone panel is worn, in front or behind, where its name does not tell it from others of its round. */
 function placeOf({ panels }: PanelGroup, called: string, { words }: Speaker): string {
   const [{ around }, ...others] = panels;
@@ -95,9 +112,9 @@ function placeOf({ panels }: PanelGroup, called: string, { words }: Speaker): st
 const ACROSS = 0.99;
 
 /** Whether the lay that was chosen cuts it on a fold. */
-function onFold({ cloth }: SkirtPlan, { panels }: PanelGroup): boolean {
-  const { table, more } = cloth.chosen;
-  return [table, ...more]
+function onFold({ cloth, contrast }: SkirtPlan, { panels }: PanelGroup): boolean {
+  return [cloth, ...contrast.map((each) => each.cloth)]
+    .flatMap(({ chosen: { table, more } }) => [table, ...more])
     .flatMap(({ pieces }) => pieces)
     .some((piece) => piece.onFold && piece.panels.some((panel) => panels.includes(panel)));
 }
@@ -204,19 +221,24 @@ function swungMeasures(shape: PanelShape, speaker: Speaker): Measures {
   return { above: [], below: [], down: '', swung };
 }
 
-function partPiece({ cloth, lining, skirt }: SkirtPlan, speaker: Speaker, part: Part): ChartPiece {
+function partPiece(plan: SkirtPlan, speaker: Speaker, part: Part): ChartPiece {
+  const { cloth, contrast, lining, skirt } = plan;
   const { papers, parts } = speaker.words;
   const { shape } = part;
-  const laid = [cloth, ...(lining ? [lining] : [])].flatMap(({ chosen }) => [chosen.table, ...chosen.more]);
+  const cloths = [cloth, ...contrast.map((each) => each.cloth), ...(lining ? [lining] : [])];
+  const laid = cloths.flatMap(({ chosen }) => [chosen.table, ...chosen.more]);
   const isOnFold = laid.some(({ pieces }) =>
     pieces.some((piece) => piece.onFold && piece.parts.some(({ name }) => name === part.name)),
   );
   return {
+    of: part.name,
     title: [
       parts[part.name],
       cutText(part.count, part.mirrored ? Math.floor(part.count / 2) : 0, speaker),
-      ...(part.cloth === 'skirt' ? [] : [papers.clothOf[part.cloth]]),
-    ].join(' · '),
+      part.cloth === 'skirt' ? clothNamed(plan, part.name, speaker) : papers.clothOf[part.cloth],
+    ]
+      .filter((each) => each !== '')
+      .join(' · '),
     notes: part.measures.map((each) => `${speaker.name(each)} ${speaker.value(each)}`),
     shape,
     notches: shape.notches,

@@ -13,10 +13,10 @@ interface Curved {
 }
 
 /** Panels with a curved waist or hem, each kind once. A curve that nobody would see has no dots. */
-export function curvedPanels({ skirt, request }: SkirtPlan, speaker: Speaker): Curved[] {
-  return panelGroups(skirt).flatMap(({ panels }): Curved[] => {
+export function curvedPanels(plan: SkirtPlan, speaker: Speaker): Curved[] {
+  return panelGroups(plan).flatMap(({ panels }): Curved[] => {
     const { shape } = panels[0];
-    const dots = (name: 'waist' | 'hem'): readonly Ordinate[] => dotsAlong(shape, name, request.mark);
+    const dots = (name: 'waist' | 'hem'): readonly Ordinate[] => dotsAlong(shape, name, plan.request.mark);
     const [waist, hem] = [dots('waist'), dots('hem')];
     const seen = [...waist, ...hem].some(({ up }) => up.value > 0);
     const names = [...new Set(panels.map((panel) => speaker.words.panels[panel.name]))];

@@ -1,7 +1,12 @@
 import { lengthOf, mirrorX, point, startOf, type Path, type Point } from '../../../geometry/index.ts';
-import type { Notch, Panel, PieceShape, Round, Skirt } from '../../../skirt/index.ts';
+import { clothOf } from '../../../cloth/index.ts';
+import type { SkirtPlan } from '../../../plan/index.ts';
+import type { Notch, Panel, PieceShape, Round } from '../../../skirt/index.ts';
 
-/** Panels of one round that are cut alike. */
+/** What panels are told apart by: where they are worn and what they are cut from. */
+export type Panelled = Pick<SkirtPlan, 'skirt' | 'cloths'>;
+
+/** Panels of one round that are cut alike, from one cloth. */
 export interface PanelGroup {
   /** From the top, from 1. */
   readonly round: number;
@@ -20,15 +25,16 @@ export interface PanelGroup {
 const CHALK = 0.05;
 
 /** Every distinct panel of a skirt, round by round from the top, in the order they are worn. */
-export const panelGroups = ({ rounds }: Pick<Skirt, 'rounds'>): PanelGroup[] =>
-  rounds.flatMap((round, i) => groupsOf(round, i + 1));
+export const panelGroups = ({ skirt: { rounds }, cloths }: Panelled): PanelGroup[] =>
+  rounds.flatMap((round, i) => groupsOf(round, i + 1, cloths));
 
-function groupsOf({ panels }: Round, round: number): PanelGroup[] {
+function groupsOf({ panels }: Round, round: number, cloths: Panelled['cloths']): PanelGroup[] {
   const groups: { readonly first: Panel; readonly others: Panel[]; readonly mirrors: Panel[] }[] = [];
   for (const panel of panels) {
     const { shape } = panel;
-    const alike = groups.find(({ first }) => first.shape === shape || isSame(first.shape, shape));
-    const found = alike ?? groups.find(({ first }) => isSame(first.shape, mirrorImage(shape)));
+    const ofCloth = groups.filter(({ first }) => clothOf(cloths, first) === clothOf(cloths, panel));
+    const alike = ofCloth.find(({ first }) => first.shape === shape || isSame(first.shape, shape));
+    const found = alike ?? ofCloth.find(({ first }) => isSame(first.shape, mirrorImage(shape)));
     if (!found) groups.push({ first: panel, others: [], mirrors: [] });
     else {
       found.others.push(panel);

@@ -1,8 +1,10 @@
 import type { Row, RowLine } from '../../../ribbon/index.ts';
-import type { Panel, PanelShape, Skirt } from '../../../skirt/index.ts';
+import type { Panel, PanelShape } from '../../../skirt/index.ts';
+import { clothOf } from '../../../cloth/index.ts';
 import { pointOnLevel } from './chalked.ts';
+import type { Panelled } from './groups.ts';
 
-/** Panels of one round that are alike where rows lie, or mirror one another, whatever their notches and the rise of their tops. */
+/** Panels of one round that are alike where rows lie, or mirror one another, whatever their notches and the rise of their tops; of one cloth. */
 export interface PanelKind {
   /** From the top, from 1. */
   readonly round: number;
@@ -10,11 +12,15 @@ export interface PanelKind {
 }
 
 /** The kinds of panels of a skirt: those of its one round, or of tiers the first of each. */
-export function panelKinds({ rounds }: Pick<Skirt, 'rounds'>): PanelKind[] {
+export function panelKinds({ skirt: { rounds }, cloths }: Panelled): PanelKind[] {
   return rounds.flatMap(({ panels }, i) => {
     const kinds: [Panel, ...Panel[]][] = [];
     for (const panel of panels) {
-      const kind = kinds.find(([{ shape }]) => shape === panel.shape || sameBelow(shape, panel.shape));
+      const kind = kinds.find(
+        ([first]) =>
+          clothOf(cloths, first) === clothOf(cloths, panel) &&
+          (first.shape === panel.shape || sameBelow(first.shape, panel.shape)),
+      );
       if (kind) kind.push(panel);
       else kinds.push([panel]);
     }
