@@ -105,10 +105,11 @@ describe('lengths at hand', () => {
       .first()
       .click();
     await look(page, '#/shelf');
-    expect(await page.getByLabel('How much there is').count()).toBe(2);
-    // What was cut from was washed before; what is left of it does not shrink again.
-    const washed = page.getByLabel('It was washed already');
-    expect([await washed.first().isChecked(), await washed.last().isChecked()]).toEqual([false, true]);
+    // Of folded cloth there may be one left of each layer. What was cut from was washed before: it does not shrink again.
+    const washed = await page.getByLabel('It was washed already').all();
+    expect(washed.length).toBeGreaterThan(1);
+    const [before, ...left] = await Promise.all(washed.map((each) => each.isChecked()));
+    expect([before, ...new Set(left)]).toEqual([false, true]);
   });
 });
 

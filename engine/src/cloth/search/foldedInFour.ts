@@ -11,16 +11,20 @@ const mayFold = (cut: CutPiece): boolean => isPanel(cut) && cut.symmetric && cut
 
 /**
  * Through four layers: of two panels that are alike half of one, its middle at the edge with two folds; four of
- * any other piece at once, two of them mirrored. What makes neither is cut in a single layer besides.
+ * any other piece at once, two of them mirrored, or each by itself. What makes neither is cut in a single layer besides.
  */
-export function onDoubleFold({ wearer, mains, parts }: Wanted): {
+export function onDoubleFold(
+  { wearer, mains, parts }: Wanted,
+  inFour: boolean,
+): {
   readonly lying: readonly Lying[];
   readonly loose: readonly Lying[];
 } {
   const all = [...mains, ...parts];
   const { pairs, odd } = pairAll(all);
   const folded = pairs.filter(({ cut }) => mayFold(cut));
-  const { fours, left } = foursOf(pairs.filter(({ cut }) => !mayFold(cut)));
+  const others = pairs.filter(({ cut }) => !mayFold(cut));
+  const { fours, left } = inFour ? foursOf(others) : { fours: [], left: others.flatMap(oneByOne) };
   const as =
     (onFold: OnFold) =>
     (cutting: Cutting): Lying => ({
@@ -49,8 +53,7 @@ function foursOf(pairs: readonly Cutting[]): {
       waiting.delete(pair.cut);
     } else waiting.set(pair.cut, pair);
   }
-  const left = [...waiting.values()].flatMap(({ cut, copies }) =>
-    copies.map((copy) => ({ cut, copies: [copy] })),
-  );
-  return { fours, left };
+  return { fours, left: [...waiting.values()].flatMap(oneByOne) };
 }
+
+const oneByOne = ({ cut, copies }: Cutting): Cutting[] => copies.map((copy) => ({ cut, copies: [copy] }));

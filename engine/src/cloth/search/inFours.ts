@@ -70,7 +70,7 @@ const HAIR = 1e-6;
 function groupsOf({ wanted, fabric }: ClothJob): Wanted[][] | null {
   const between = fabric.between.value;
   const sized = wanted.map((each) => {
-    const boxes = onDoubleFold(each)
+    const boxes = onDoubleFold(each, true)
       .lying.filter(({ onFold }) => onFold === 'start')
       .map((lying) => boundsOf(standing(lying)));
     return {

@@ -124,38 +124,3 @@ export function placedOf(lots: readonly Lot[], placements: readonly Placement[])
     return [{ lying, outline, turned: placement.rotation === 180 || placement.mirrored }];
   });
 }
-
-/** All copies one behind the other, where a strip of one length begins with none: a lay, if a long one. */
-export function inARow(
-  lots: readonly Lot[],
-  { width, lengths }: Strip,
-  { between }: Fabric,
-): Placement[] | null {
-  if (lengths.length !== 1) return null;
-  const after = (value: number, step: number, at: number): number =>
-    at + step * Math.ceil((value - at) / step - 1e-9);
-  const placements: Placement[] = [];
-  let end = 0;
-  for (const [item, { item: of, outline, members }] of lots.entries()) {
-    const rotations = of.rotations === 'any' ? [0] : of.rotations;
-    const stood = rotations
-      .map((rotation) => ({
-        rotation,
-        box: boundsOf(placedAt(outline, { rotation, mirrored: false, x: 0, y: 0 })),
-      }))
-      .find(({ box }) => box.height <= width);
-    if (!stood) return null;
-    const { rotation, box } = stood;
-    const { x: along, y: across } = of.lattice ?? {};
-    const low = of.against === 'high' ? width - box.bottom : -box.top;
-    for (let left = members.length; left > 0; left--) {
-      const x = along ? after(end - box.left, along.step, along.at) : end - box.left;
-      const y = across ? after(low, across.step, across.at) : low;
-      if (y + box.bottom > width + 1e-6 || of.against === 'start') return null;
-      placements.push({ item, rotation, mirrored: false, x, y });
-      // A hair, for the packing counts in whole steps of its own.
-      end = x + box.right + between.value + 0.01;
-    }
-  }
-  return placements;
-}

@@ -8,7 +8,7 @@ import type { ClothEffort } from './effort.ts';
 import type { ClothJob, FoundCloth, FoundTable } from './found.ts';
 import { handStart } from './handStart.ts';
 import { looseOn } from './loose.ts';
-import { breadthOf, inARow, lotsOf, packLots, placedOf, relaxed, type Lot } from './lots.ts';
+import { breadthOf, lotsOf, packLots, placedOf, relaxed, type Lot } from './lots.ts';
 import { MEETS, phasesOn } from './match.ts';
 import { seamMeets } from './meets.ts';
 import { boundOf } from './bound.ts';
@@ -128,15 +128,12 @@ export function packed(
     share: Pick<Effort, 'evaluations' | 'spent'>,
   ): Packing | null => {
     let enough = false;
-    let asked = 0;
     let told = Infinity;
-    // A search that finds no place to try at all comes to an end too.
-    const most = share.evaluations ?? Infinity;
     const result = packLots(each.lots, strip, fabric, start, {
       ...share,
       seed: effort.seed,
       ...(share.spent || share.evaluations !== undefined
-        ? { spent: () => (enough || asked++ > most ? 1 : (share.spent?.() ?? 0)) }
+        ? { spent: () => (enough ? 1 : (share.spent?.() ?? 0)) }
         : {}),
       better(packing) {
         bounds.set(each, packing.lowerBound);
@@ -155,9 +152,7 @@ export function packed(
   const shares = shared(hasLoose ? partOf(effort, 0, FOLDED) : effort, able.length, TRIAL);
   const tried = able.flatMap((each, i) => {
     const start = each.start && placementsOf(each.lots, each.start);
-    const packing =
-      attempt(each, start, shares.trial(i)) ??
-      attempt(each, inARow(each.lots, strip, fabric), shares.trial(i));
+    const packing = attempt(each, start, shares.trial(i));
     if (!packing) return [];
     bounds.set(each, packing.lowerBound);
     evaluations += packing.evaluations;

@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { planOf, type RawRequest } from '../../testing/requests.ts';
-import { boundsOf } from '../../geometry/index.ts';
+import { boundsOf, translate } from '../../geometry/index.ts';
+import type { LayKind } from '../options.ts';
 import type { ClothJob, FoundCloth } from './found.ts';
 import { layFound } from './layFound.ts';
 import { searchCloth } from './search.ts';
 import { lengthOf } from './strip.ts';
 import { faultsOf } from './testing/faults.ts';
+import { openedFaults } from './testing/openedFaults.ts';
+import { variantsOf } from './variants.ts';
 import { clothJobOf, wantedOf } from './wanted.ts';
 
 function jobFor(cloth: NonNullable<RawRequest['cloth']>, ...skirts: readonly RawRequest[]): ClothJob {
@@ -103,6 +106,91 @@ describe('lengths at hand', () => {
     const missing = found.notices.find(({ code }) => code === 'cloth.notEnoughAtHand');
     expect(missing?.params['piece']).toBe('panel gore');
     expect(missing?.params['count']).toBeGreaterThan(0);
+  });
+});
+
+describe('folds', () => {
+  /** What is found, and what it begins from: the same fold by hand. */
+  function foldedAs(job: ClothJob, way: LayKind, evaluations: number) {
+    const told: FoundCloth[] = [];
+    const found = searchCloth(job, way, { seed: 1, evaluations, better: (each) => told.push(each) });
+    return { found, byHand: told[0] ?? found };
+  }
+
+  const child: RawRequest = {
+    body: { waist: '22 in', hip: '23 in', waistToHem: '16 in', age: 6 },
+    extras: { pockets: {} },
+  };
+
+  test('two short skirts lie below one another at the double fold, their pocket bags between them on the cloth opened out', () => {
+    const job = jobFor({}, child, child);
+    const { found, byHand } = foldedAs(job, 'double fold', 5000);
+    expect(faultsOf(found, job)).toEqual([]);
+    expect(openedFaults(found, job)).toEqual([]);
+    expect(found.clothBefore.value).toBeLessThan(0.8 * byHand.clothBefore.value);
+    const [table, opened] = found.tables;
+    expect(table?.pieces.map(({ panels, onFold }) => [panels.length, onFold])).toEqual([
+      [2, true],
+      [2, true],
+    ]);
+    expect([opened?.where, opened?.pieces.length]).toEqual(['opened', 8]);
+  });
+
+  test('where four of a piece find room in four layers, they are cut at once', () => {
+    const wide = jobFor({ width: '60 in', between: '5 mm' }, child);
+    const [lying] = variantsOf(wide, 'double fold').map((each) => each.lying);
+    expect(lying?.map(({ cutting }) => cutting.copies.length)).toEqual([2, 4]);
+    const found = searchCloth(wide, 'double fold', { seed: 1, evaluations: 3000 });
+    expect(faultsOf(found, wide)).toEqual([]);
+    expect(openedFaults(found, wide)).toEqual([]);
+  });
+
+  test('skirts too long for that lie on one stretch after the other', () => {
+    const job = jobFor({}, {}, {});
+    const found = searchCloth(job, 'double fold', { seed: 5, evaluations: 2000 });
+    expect(openedFaults(found, job)).toEqual([]);
+    expect(found.tables.map(({ layers, where }) => [layers, where])).toEqual([
+      [4, 'first'],
+      [4, 'another'],
+    ]);
+  });
+
+  test('a single back of a wrap lies between its fronts on the cloth opened out; no hole is cut again', () => {
+    const job = jobFor({ width: '60 in' }, { cut: { kind: 'wrap' } });
+    const { found, byHand } = foldedAs(job, 'crosswise fold', 20_000);
+    const opened = found.tables.find(({ where }) => where === 'opened');
+    expect(opened?.pieces.flatMap(({ panels }) => panels.map(({ name }) => name))).toContain('back');
+    expect(opened?.cut?.length).toBeGreaterThan(0);
+    expect(openedFaults(found, job)).toEqual([]);
+    expect(found.clothBefore.value).toBeLessThan(byHand.clothBefore.value);
+  });
+
+  test('the look at opened lays finds out a front that is cut as the other one, and a piece cut from a hole', () => {
+    const job = jobFor({ width: '60 in' }, { cut: { kind: 'wrap' } });
+    const { found } = foldedAs(job, 'crosswise fold', 20_000);
+    const both = found.tables.map((table) => ({
+      ...table,
+      pieces: table.pieces.map((piece) => ({
+        ...piece,
+        panels:
+          piece.panels.length === 2 ? piece.panels.slice(0, 1).flatMap((each) => [each, each]) : piece.panels,
+      })),
+    }));
+    expect(openedFaults({ ...found, tables: both }, job)).toHaveLength(1);
+    const moved = found.tables.map((table) => ({
+      ...table,
+      pieces: table.pieces.map((piece) =>
+        table.where === 'opened' ? { ...piece, outline: translate(piece.outline, 0, 300) } : piece,
+      ),
+    }));
+    expect(openedFaults({ ...found, tables: moved }, job).join()).toContain('where another was cut');
+  });
+
+  test('cloth in two lengths is not folded in four by search: what hands do stays', () => {
+    const job = jobFor({ lengths: [{ length: '3 m' }] }, {});
+    const found = searchCloth(job, 'double fold', { seed: 1, evaluations: 500 });
+    expect(found.tables.map(({ from }) => from.length)).toEqual([3000]);
+    expect(found.fits).toBe(true);
   });
 });
 

@@ -12,7 +12,7 @@ export interface Variant {
   readonly loose: readonly Lying[];
 }
 
-/** Whether panels lie along the bolt or across it; and whether those that may are cut on the fold. */
+/** Whether panels lie along the bolt or across it; and whether what may is cut on the fold, or four at once. */
 interface Manner {
   readonly panels: 'along' | 'across';
   readonly onFold: boolean;
@@ -23,7 +23,10 @@ export function variantsOf(job: ClothJob, way: LayKind): Variant[] {
   const { fabric, wanted, lengths } = job;
   const mayLieAcross =
     !fabric.oneWay && (way === 'open' || way === 'crosswise fold') && fabric.pattern?.match !== true;
-  const mayPair = way === 'lengthwise fold' && wanted.some(mayBePaired);
+  const mayPair =
+    way === 'lengthwise fold'
+      ? wanted.some(mayBePaired)
+      : way === 'double fold' && wanted.some((each) => onDoubleFold(each, true).lying.some(isInFour));
   const manners: Manner[] = [
     { panels: 'along', onFold: true },
     ...(mayLieAcross ? [{ panels: 'across', onFold: true } as const] : []),
@@ -32,7 +35,7 @@ export function variantsOf(job: ClothJob, way: LayKind): Variant[] {
   return manners.map((manner) => {
     const all = wanted.map((each) => {
       if (way === 'lengthwise fold') return onLengthwiseFold(each, manner);
-      if (way === 'double fold') return onDoubleFold(each);
+      if (way === 'double fold') return onDoubleFold(each, manner.onFold);
       if (way === 'crosswise fold') return onCrosswiseFold(each, manner, lengths.length === 1);
       return opened(each, manner);
     });
@@ -49,6 +52,8 @@ export const onItsSide = ({ wanted }: ClothJob): Variant => ({
 const isMarkedOnFold = ({ marking }: Wanted): boolean =>
   marking === 'at the fold' || marking === 'straight widths';
 const mayBePaired = (wanted: Wanted): boolean => !isMarkedOnFold(wanted);
+
+const isInFour = ({ onFold }: Lying): boolean => onFold === 'no';
 
 const isPanel = ({ copies }: CutPiece): boolean => (copies[0]?.panels.length ?? 0) > 0;
 

@@ -50,9 +50,6 @@ function layers({ layers: count, left, right, bottom, along, across }: FoundTabl
   throw new Error('a fold that nobody makes');
 }
 
-const lengthOfOpened = ({ layers: count, right, along }: FoundTable): number =>
-  along * (count === 4 ? 4 : right === 'fold' ? 2 : 1);
-
 /**
  * What is wrong with a lay once every table is opened out: a piece that has not its own shape, or the mirror image
  * of it, and pieces that lie on one another on cloth that was opened out.
@@ -60,10 +57,9 @@ const lengthOfOpened = ({ layers: count, right, along }: FoundTable): number =>
 export function openedFaults(found: FoundCloth, job: ClothJob): string[] {
   const faults: string[] = [];
   const shapes = shapesOf(job);
-  const taken = new Map<FoundTable['from'], { along: number; all: Paths64[] }>();
+  // What is cut from each stretch of cloth that lies folded; the same stretch opened out comes after it.
+  const cut = new Map<FoundTable['from'], Paths64[]>();
   for (const [i, table] of found.tables.entries()) {
-    const on = taken.get(table.from) ?? { along: 0, all: [] };
-    taken.set(table.from, on);
     const opened = table.pieces.map((piece) => {
       const rings = layers(table).map((layer) => layer(ringOf(piece.outline)));
       return piece.onFold ? pairsOf(rings).map(filled) : rings.map((ring) => filled([ring]));
@@ -71,16 +67,14 @@ export function openedFaults(found: FoundCloth, job: ClothJob): string[] {
     for (const [j, piece] of table.pieces.entries())
       if (!isCutRight(piece, opened[j] ?? [], shapes))
         faults.push(`table ${String(i)}: piece ${String(j)} has not its shape when it is opened`);
-    const shift = table.where === 'opened' ? 0 : on.along;
-    const moved = opened.flat().map((paths) => shifted(paths, shift));
-    if (table.where === 'opened')
-      for (const one of moved)
-        for (const other of on.all)
-          if (areaOf(intersect(shrunk(one), other, FillRule.NonZero)) > 1e-3)
-            faults.push(`table ${String(i)}: a piece lies where another was cut`);
-    if (table.where === 'beside' || table.where === 'beyond') continue;
-    on.all.push(...moved);
-    if (table.where !== 'opened') on.along += lengthOfOpened(table);
+    if (table.where !== 'opened') {
+      cut.set(table.from, opened.flat());
+      continue;
+    }
+    for (const one of opened.flat())
+      for (const other of cut.get(table.from) ?? [])
+        if (areaOf(intersect(shrunk(one), other, FillRule.NonZero)) > 1e-3)
+          faults.push(`table ${String(i)}: a piece lies where another was cut`);
   }
   return faults;
 }
@@ -88,9 +82,6 @@ export function openedFaults(found: FoundCloth, job: ClothJob): string[] {
 /** Two pieces may lie on one another by a hundredth of a millimetre. */
 const shrunk = (paths: Paths64): Paths64 =>
   inflatePaths(paths, -0.01 * UNITS, JoinType.Round, EndType.Polygon, 2, 1);
-
-const shifted = (paths: Paths64, along: number): Paths64 =>
-  paths.map((path) => path.map(({ x, y }) => ({ x: x + Math.round(along * UNITS), y })));
 
 /** Layers that a fold holds together. */
 const pairsOf = (rings: readonly Ring[]): Ring[][] =>
