@@ -10,9 +10,12 @@ import type { Scene } from './picture.ts';
 /** The layer of what has its cloth's tone already. */
 const TONED = 'toned';
 
+/** What has its tones already, whatever its step is about. */
+export const keepTones = (marks: readonly Mark[]): Mark => group(TONED, marks);
+
 /** The right side of a piece with the tone of the cloth that it is cut from. */
 export const toned = ({ plan }: Pick<Scene, 'plan'>, piece: ClothPiece, marks: readonly Mark[]): Mark[] =>
-  plan.cloths.length === 1 ? [...marks] : [group(TONED, inTone(marks, washOf(plan, piece)))];
+  plan.cloths.length === 1 ? [...marks] : [keepTones(inTone(marks, washOf(plan, piece)))];
 
 /** The same for a whole drawing: what has no tone yet is of the piece that its step is about. */
 export function tonedByStep(scene: Scene, marks: readonly Mark[]): readonly Mark[] {

@@ -7,6 +7,7 @@ import { washOf } from '../clothInks.ts';
 import { curve, stitches } from './lines.ts';
 import { within, type Scene } from './picture.ts';
 import { ribbon } from './ribbons.ts';
+import { keepTones } from './tone.ts';
 
 /** Where a worn skirt stands: its lengths are to one scale. */
 interface Worn {
@@ -61,8 +62,7 @@ export function wornSkirt(scene: Scene, { scale, x, top, widest }: Worn): WornSk
   const casing = (sewnOn ? above.value : depth) * scale;
   return {
     marks: [
-      area(outline, { stroke: null, fill: inks.wash }),
-      ...otherCloths(),
+      keepTones([area(outline, { stroke: null, fill: inks.wash }), ...otherCloths()]),
       ...(isGathered(scene) ? gathers(on, sewnOn ? casing : casing * 0.25, casing, length) : []),
       ...folds(on, length),
       ...rows,
