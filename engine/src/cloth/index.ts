@@ -18,6 +18,7 @@ export {
 } from './whose.ts';
 export { called } from './called.ts';
 export { clothsDiffer } from './differ.ts';
+export { hardlySeen } from './seen.ts';
 export { contrastOptions, type ContrastName, type ContrastOptions } from './contrast.ts';
 export { beforeWash, readFabric, toBuy, type Fabric } from './fabric.ts';
 export { clothOptions, layKinds, type ClothOptions, type LayKind } from './options.ts';
