@@ -106,6 +106,9 @@ describe('lengths at hand', () => {
       .click();
     await look(page, '#/shelf');
     expect(await page.getByLabel('How much there is').count()).toBe(2);
+    // What was cut from was washed before; what is left of it does not shrink again.
+    const washed = page.getByLabel('It was washed already');
+    expect([await washed.first().isChecked(), await washed.last().isChecked()]).toEqual([false, true]);
   });
 });
 

@@ -49,7 +49,9 @@ export type ClothFigureCode =
   | 'cloth.savedLength'
   | 'cloth.leastPossible'
   | 'cloth.matchedWithin'
-  | 'cloth.leftPiece';
+  | 'cloth.leftPiece'
+  | 'cloth.withWashed'
+  | 'cloth.washedUsed';
 
 export type ClothNoticeCode =
   | 'cloth.panelTooDeep'
@@ -78,7 +80,11 @@ export type ClothNoticeCode =
   | 'cloth.flawOnFold'
   | 'cloth.notFoldedInFour'
   | 'cloth.seamNotMatched'
-  | 'cloth.cantMatch';
+  | 'cloth.cantMatch'
+  | 'cloth.otherWay'
+  | 'cloth.byEye'
+  | 'cloth.noWay'
+  | 'cloth.notEnoughFor';
 
 export const figure = figures<ClothFigureCode>();
 export const { caution, problem } = notices<ClothNoticeCode>();

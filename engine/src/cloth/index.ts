@@ -20,7 +20,7 @@ export { called } from './called.ts';
 export { clothsDiffer } from './differ.ts';
 export { hardlySeen } from './seen.ts';
 export { contrastOptions, type ContrastName, type ContrastOptions } from './contrast.ts';
-export { beforeWash, readFabric, toBuy, type Fabric } from './fabric.ts';
+export { readFabric, type Fabric } from './fabric.ts';
 export { clothOptions, layKinds, type ClothOptions, type LayKind } from './options.ts';
 export type { ClothEffort } from './search/effort.ts';
 export type {
@@ -40,6 +40,7 @@ export type { PartLabel } from './cutPieces.ts';
 export type { ClothFigureCode, ClothNoticeCode } from './codes.ts';
 export type { WhichCloth } from './piecesOf.ts';
 export { clothJobOf, wantedOf } from './search/wanted.ts';
+export { layByHand, type HandSkirt } from './hand/layByHand.ts';
 export { searchCloth } from './search/search.ts';
 export { layFound } from './search/layFound.ts';
 export { seamMeets, type SeamMeet } from './search/meets.ts';

@@ -70,6 +70,8 @@ const lengthOptions = (fields: Fields) =>
     length: fields.length(boltLength),
     /** As wide as the bolt where it is left out. */
     width: fields.length(boltWidth).optional(),
+    /** Whether it was washed already: left over from another skirt, it does not change again. */
+    washed: z.boolean().default(false),
     flaws: z.array(flawOptions(fields)).max(MOST_FLAWS).default([]),
   });
 

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { runs } from '../testing/runs.ts';
+import { patience, runs } from '../testing/runs.ts';
 import { pack, type Packing, type PackingJob } from './index.ts';
 import { anyJob } from './testing/jobs.ts';
 import { readInstance, utilisationOf } from './testing/instance.ts';
@@ -30,14 +30,34 @@ function look(job: PackingJob, { placements, length, lowerBound }: Packing): voi
   expect(lowerBound).toBeLessThanOrEqual(length + 1e-9);
 }
 
-test('any job is packed without overlap, inside, turned as allowed, each piece once; or a piece is too wide', () => {
+test(
+  'any job is packed without overlap, inside, turned as allowed, each piece once; or a piece is too wide',
+  patience,
+  () => {
+    fc.assert(
+      fc.property(anyJob, fc.integer(), (job, seed) => {
+        const result = pack(job, { seed, evaluations: 4000 });
+        if (result.ok) look(job, result.packing);
+        else for (const { code } of result.refusals) expect(code).toBe('too wide');
+      }),
+      { numRuns: runs(150) },
+    );
+  },
+);
+
+test('copies that lie already stay as they lie, and the others go round them', patience, () => {
   fc.assert(
-    fc.property(anyJob, fc.integer(), (job, seed) => {
-      const result = pack(job, { seed, evaluations: 4000 });
-      if (result.ok) look(job, result.packing);
-      else for (const { code } of result.refusals) expect(code).toBe('too wide');
+    fc.property(anyJob, fc.integer(), fc.integer({ min: 1, max: 4 }), (job, seed, every) => {
+      const first = pack(job, { seed, evaluations: 500 });
+      if (!first.ok) return;
+      const fixed = first.packing.placements.filter((_, i) => i % every === 0);
+      const result = pack({ ...job, fixed }, { seed, evaluations: 2000 });
+      expect(result.ok).toBe(true);
+      if (!result.ok) return;
+      look(job, result.packing);
+      for (const each of fixed) expect(result.packing.placements).toContainEqual(each);
     }),
-    { numRuns: runs(150) },
+    { numRuns: runs(50) },
   );
 });
 

@@ -75,12 +75,21 @@ function tableOf(table: FoundTable, cloth: PlannedCloth, speaker: Speaker) {
     across: say.plain(table.across),
     used: say.plain(table.used),
     layers: table.layers,
+    /** Whether it is cloth of a table before it, opened out once its pieces were cut; then where they were. */
+    opened: table.where === 'opened',
+    cut: (table.cut ?? []).map((outline) => flatten(outline, mm(0.5)).map(({ x, y }) => [tidy(x), tidy(y)])),
     edges: { top: table.top, bottom: table.bottom, left: table.left, right: table.right },
     leftOver: table.leftOver && {
       x: say.plain(table.leftOver.x),
       y: say.plain(table.leftOver.y),
       along: say.plain(table.leftOver.along),
       across: say.plain(table.leftOver.across),
+      /** As a tape measures it once it is cut out and opened, and how many of that size. */
+      opened: {
+        along: say.plain(table.leftOver.opened.along),
+        across: say.plain(table.leftOver.opened.across),
+      },
+      count: table.leftOver.count,
     },
     pieces: numbered(table).map(({ number, piece, box, corners }) => ({
       number,
@@ -99,7 +108,8 @@ function tableOf(table: FoundTable, cloth: PlannedCloth, speaker: Speaker) {
 
 const tidy = (value: number): number => Math.round(value * 1000) / 1000 + 0;
 
-const lengthOf = ({ name, length }: ClothLength, speaker: Speaker) => ({
+const lengthOf = ({ name, length, washed }: ClothLength, speaker: Speaker) => ({
   name,
+  washed,
   length: length === null ? null : saying(speaker).plain(length),
 });

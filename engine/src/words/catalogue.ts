@@ -19,7 +19,6 @@ import type {
 } from '../skirt/index.ts';
 import type { Advice, Item, SuppliesFigureCode, SuppliesNoticeCode } from '../supplies/index.ts';
 import type { NumberWords } from '../units/index.ts';
-import type { WorkshopFigureCode, WorkshopNoticeCode } from '../workshop/index.ts';
 import type { CommandWords } from './command.ts';
 import type { PaperWords } from './papers.ts';
 import type { TableWords } from './table.ts';
@@ -33,16 +32,10 @@ export type FigureCode =
   | SeamFigureCode
   | SuppliesFigureCode
   | SewingFigureCode
-  | FromClothFigureCode
-  | WorkshopFigureCode;
+  | FromClothFigureCode;
 
 export type NoticeCode =
-  | BodyNoticeCode
-  | SkirtNoticeCode
-  | RibbonNoticeCode
-  | ClothNoticeCode
-  | SuppliesNoticeCode
-  | WorkshopNoticeCode;
+  BodyNoticeCode | SkirtNoticeCode | RibbonNoticeCode | ClothNoticeCode | SuppliesNoticeCode;
 
 /**
  * What a figure is called, and how it is got. In a working `{input}` is that input printed, `{input_name}` what

@@ -669,11 +669,6 @@ export const en: Catalogue = {
     'cloth.changeDone': 'washed already',
     'cloth.usable': ['usable width', '{width} bolt × (1 − {change}) − {selvages} × {selvage} selvage'],
     'cloth.beforeWash': ['cloth before the wash', '{needed} ÷ (1 − {change})'],
-    'class.inARow': 'cloth, skirt after skirt',
-    'class.enough': 'cloth to buy: what is at hand is enough',
-    'class.saved': ['cloth saved', '{hand} − {found}'],
-    'class.skirts': 'skirts',
-    'class.nothing': 'least cloth that is needed',
     'cloth.toBuy': ['cloth to buy', '{needed}, up to the shop’s next {step}'],
     'cloth.step': 'the shop’s cutting step',
     'cloth.least': 'the shop’s least length',
@@ -709,6 +704,8 @@ export const en: Catalogue = {
     'cloth.savedLength': ['cloth saved', '{byHand} by hand − {found}'],
     'cloth.leastPossible': 'no lay of this kind takes less than',
     'cloth.leftPiece': 'left over in one piece',
+    'cloth.withWashed': ['cloth as it is before the wash', '{unwashed} + {washed}'],
+    'cloth.washedUsed': 'of it from lengths that were washed already',
     'cloth.matchedWithin': 'farthest apart at the stitching',
     'cloth.withOthers': ['length of cloth', '{panels} for the panels + {others} for the other pieces'],
     'cloth.have': 'cloth you have',
@@ -976,13 +973,13 @@ export const en: Catalogue = {
       '{rows, plural, one {# row lies} other {# rows lie}} on a curve. At row {row} the two edges of the ribbon differ by {share}: sew the lower edge first, ease {takeUp} along the upper edge of each strip, and steam it under a cloth.',
     'ribbon.willNotLieFlat':
       '{rows, plural, one {# row will} other {# rows will}} not lie flat on the curve: at row {row} the two edges of the ribbon differ by {share} (about {limit} can be eased). Choose narrower ribbon, or take {takeUp} up along the upper edge of each strip in small tucks ({tucks}), or lay it in straight pieces.',
-    'class.otherWay':
+    'cloth.otherWay':
       'Can’t be laid in this way ({lay}): {wearers}. There the way that takes least cloth is taken.',
-    'class.byEye':
+    'cloth.byEye':
       'Laid by hand, skirt after skirt: the pattern does not meet, and no room is kept between the pieces. Look for a lay that minds them.',
-    'class.noWay':
+    'cloth.noWay':
       '{wearer}: the pieces are too large for this cloth, whichever way it is laid. Take wider cloth, or a cut in more pieces.',
-    'class.notEnough':
+    'cloth.notEnoughFor':
       '{wearer, select, nobody {} other {{wearer}: }}{needed} of cloth is needed, and no length at hand has so much left. Get more of it, or cut it from another cloth.',
     'cloth.panelTooDeep':
       'A panel is {depth} from top to bottom and the cloth is {usable} wide after its wash: it can’t be cut with the waist on the selvage.',
@@ -2004,6 +2001,7 @@ export const en: Catalogue = {
       'Hold the string at the dot. Where the dot lies beyond the cloth, mark it on the table, or on paper taped to the edge.',
     layBeside: 'the rest beside, one layer',
     layBeyond: 'further cloth, one layer',
+    layOpened: 'the same opened out, one layer',
     otherLays: 'The ways to lay it',
     layChosen: 'taken',
     layDoesNotFit: 'does not fit',
@@ -2198,6 +2196,7 @@ export const en: Catalogue = {
     fromBolt: 'From the bolt',
     fromLength: 'From the length at hand “{name}”, {length}',
     fromLengthPlain: 'From the length at hand, {length}',
+    openedOut: '{cloth}, opened out once the folded pieces are cut',
     asks: {
       'double fold': 'Folded in four: each line is chalked once and cut through four layers.',
       'lengthwise fold':
@@ -2224,7 +2223,9 @@ export const en: Catalogue = {
     headDown: 'hem first',
     onFold: 'on the fold',
     flaw: 'spoilt',
-    leftOver: '{along} × {across} left over',
+    cutBefore: 'cut before',
+    leftOver: '{count, plural, one {{along} × {across}} other {{count} times {along} × {across}}} left over',
+    leftOverSize: '{count, plural, one {{across} × {along}} other {{count} times {across} × {along}}}',
     altChalked: 'The cloth as it lies, with the pieces chalked on it: {pieces}.',
     shelfHeading: 'From what is on the shelf',
     shelfInOrder:
@@ -2563,6 +2564,7 @@ export const en: Catalogue = {
     remnantName: 'What it is called',
     remnantLength: 'How long it is',
     remnantWidth: 'How wide it is',
+    remnantWashed: 'It was washed already',
     remnantAdd: 'Add a length',
     boltToo: 'More may be cut off the bolt',
     flawNumber: 'Spoilt place {number}',
@@ -2719,6 +2721,7 @@ export const en: Catalogue = {
     shelfColour: 'Its colour',
     shelfWidth: 'Its width',
     shelfLength: 'How much there is',
+    shelfWashed: 'It was washed already',
     shelfCloths: 'Cloths',
     shelfRibbons: 'Ribbons on the shelf',
     takeOffShelf: 'Take it off the shelf',

@@ -763,11 +763,6 @@ export const fr: Catalogue = {
     'cloth.changeDone': 'déjà lavé',
     'cloth.usable': ['laize utile', '{width} de laize × (1 − {change}) − {selvages} × {selvage} de lisière'],
     'cloth.beforeWash': ['tissu avant lavage', '{needed} ÷ (1 − {change})'],
-    'class.inARow': 'tissu, jupe après jupe',
-    'class.enough': 'tissu à acheter : ce qu’il y a suffit',
-    'class.saved': ['tissu gagné', '{hand} − {found}'],
-    'class.skirts': 'jupes',
-    'class.nothing': 'tissu qu’il faut au moins',
     'cloth.toBuy': ['tissu à acheter', '{needed}, jusqu’au prochain pas de {step} du magasin'],
     'cloth.step': 'pas de coupe du magasin',
     'cloth.least': 'longueur minimale du magasin',
@@ -809,6 +804,8 @@ export const fr: Catalogue = {
     'cloth.savedLength': ['tissu économisé', '{byHand} à la main − {found}'],
     'cloth.leastPossible': 'aucun placement de cette sorte ne prend moins de',
     'cloth.leftPiece': 'reste d’un seul tenant',
+    'cloth.withWashed': ['tissu tel qu’il est avant lavage', '{unwashed} + {washed}'],
+    'cloth.washedUsed': 'dont des coupons déjà lavés',
     'cloth.matchedWithin': 'plus grand écart sur la piqûre',
     'cloth.withOthers': ['longueur de tissu', '{panels} pour les panneaux + {others} pour les autres pièces'],
     'cloth.have': 'tissu que vous avez',
@@ -1094,13 +1091,13 @@ export const fr: Catalogue = {
       '{rows, plural, one {# rang suit} other {# rangs suivent}} une courbe. Au rang {row}, les deux bords du ruban diffèrent de {share} : cousez d’abord le bord inférieur, résorbez {takeUp} au bord supérieur de chaque bande, et passez à la vapeur sous une pattemouille.',
     'ribbon.willNotLieFlat':
       '{rows, plural, one {# rang ne sera pas} other {# rangs ne seront pas}} à plat sur la courbe : au rang {row}, les deux bords du ruban diffèrent de {share} (environ {limit} peuvent se résorber). Choisissez un ruban plus étroit, ou reprenez {takeUp} au bord supérieur de chaque bande en petits plis ({tucks}), ou posez-le en morceaux droits.',
-    'class.otherWay':
+    'cloth.otherWay':
       'Impossible de cette façon ({lay}) : {wearers}. Là, c’est la façon qui prend le moins de tissu.',
-    'class.byEye':
+    'cloth.byEye':
       'Posé à la main, jupe après jupe : le motif ne se raccorde pas, et rien n’est laissé entre les pièces. Cherchez un plan qui en tienne compte.',
-    'class.noWay':
+    'cloth.noWay':
       '{wearer} : les pièces sont trop grandes pour ce tissu, de quelque façon qu’on le pose. Prenez un tissu plus large, ou une coupe en plus de pièces.',
-    'class.notEnough':
+    'cloth.notEnoughFor':
       '{wearer, select, nobody {} other {{wearer} : }}il faut {needed} de tissu, et aucun coupon n’en a autant de reste. Trouvez-en plus, ou coupez la jupe dans un autre tissu.',
     'cloth.panelTooDeep':
       'Un panneau fait {depth} de haut en bas, et le tissu {usable} de laize après lavage : il ne peut pas se couper la taille sur la lisière.',
@@ -2158,6 +2155,7 @@ export const fr: Catalogue = {
       'Tenez la ficelle au point. S’il tombe hors du tissu, marquez-le sur la table, ou sur du papier collé au bord.',
     layBeside: 'le reste à côté, une épaisseur',
     layBeyond: 'la suite du tissu, une épaisseur',
+    layOpened: 'le même déplié, une épaisseur',
     otherLays: 'Les façons de disposer le tissu',
     layChosen: 'retenu',
     layDoesNotFit: 'n’entre pas',
@@ -2355,6 +2353,7 @@ export const fr: Catalogue = {
     fromBolt: 'Du rouleau',
     fromLength: 'Du coupon « {name} », {length}',
     fromLengthPlain: 'Du coupon, {length}',
+    openedOut: '{cloth}, déplié une fois coupées les pièces du tissu plié',
     asks: {
       'double fold': 'Plié en quatre : chaque ligne est tracée une fois et coupée dans quatre épaisseurs.',
       'lengthwise fold':
@@ -2381,7 +2380,10 @@ export const fr: Catalogue = {
     headDown: 'ourlet d’abord',
     onFold: 'sur la pliure',
     flaw: 'abîmé',
-    leftOver: 'reste {along} × {across}',
+    cutBefore: 'déjà coupé',
+    leftOver:
+      '{count, plural, one {reste {along} × {across}} other {restent {count} fois {along} × {across}}}',
+    leftOverSize: '{count, plural, one {{across} × {along}} other {{count} fois {across} × {along}}}',
     altChalked: 'Le tissu tel qu’il est posé, les pièces tracées dessus : {pieces}.',
     shelfHeading: 'Avec ce qu’il y a sur l’étagère',
     shelfInOrder:
@@ -2725,6 +2727,7 @@ export const fr: Catalogue = {
     remnantName: 'Son nom',
     remnantLength: 'Sa longueur',
     remnantWidth: 'Sa largeur',
+    remnantWashed: 'Il est déjà lavé',
     remnantAdd: 'Ajouter un coupon',
     boltToo: 'On peut aussi couper du rouleau',
     flawNumber: 'Endroit abîmé {number}',
@@ -2883,6 +2886,7 @@ export const fr: Catalogue = {
     shelfColour: 'Sa couleur',
     shelfWidth: 'Sa largeur',
     shelfLength: 'Combien il y en a',
+    shelfWashed: 'Il est déjà lavé',
     shelfCloths: 'Tissus',
     shelfRibbons: 'Rubans sur l’étagère',
     takeOffShelf: 'L’enlever de l’étagère',

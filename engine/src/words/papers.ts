@@ -77,6 +77,7 @@ export interface PaperWords {
   readonly swingAcross: string;
   readonly swingCaption: string;
   readonly layBeyond: string;
+  readonly layOpened: string;
   readonly otherLays: string;
   readonly layChosen: string;
   readonly layDoesNotFit: string;

@@ -267,6 +267,7 @@ export interface TableWords {
   readonly remnantName: string;
   readonly remnantLength: string;
   readonly remnantWidth: string;
+  readonly remnantWashed: string;
   readonly remnantAdd: string;
   readonly boltToo: string;
   readonly flawNumber: string;
@@ -417,6 +418,7 @@ export interface TableWords {
   readonly shelfColour: string;
   readonly shelfWidth: string;
   readonly shelfLength: string;
+  readonly shelfWashed: string;
   readonly shelfCloths: string;
   readonly shelfRibbons: string;
   readonly takeOffShelf: string;

@@ -23,6 +23,8 @@ export interface WorkshopWords {
   /** `{name}`, `{length}`. */
   readonly fromLength: string;
   readonly fromLengthPlain: string;
+  /** `{cloth}`: which length. */
+  readonly openedOut: string;
   readonly asks: Readonly<Record<LayKind, string>>;
   /** `{pieces}`. */
   readonly outlines: string;
@@ -46,8 +48,13 @@ export interface WorkshopWords {
   readonly headDown: string;
   readonly onFold: string;
   readonly flaw: string;
+  /** Where folded pieces were cut from cloth that is opened out. */
+  readonly cutBefore: string;
   /** `{along}`, `{across}`. */
+  /** `{count}`, `{along}`, `{across}`. */
   readonly leftOver: string;
+  /** The same in a column: `{count}`, `{across}`, `{along}`. */
+  readonly leftOverSize: string;
   /** `{pieces}`. */
   readonly altChalked: string;
   readonly shelfHeading: string;

@@ -47,7 +47,7 @@ export function chosenOf(ways: PlannedCloth['ways'], wished: LayKind | 'auto'): 
 }
 
 /** Laid by hand on cloth that asks for more than hands keep: a pattern that meets, room between the pieces. */
-const isByEye = ({ notices }: FoundCloth): boolean => notices.some(({ code }) => code === 'class.byEye');
+const isByEye = ({ notices }: FoundCloth): boolean => notices.some(({ code }) => code === 'cloth.byEye');
 
 /** Less to buy; of as much, less that is used. */
 export function takesLess(one: FoundCloth, other: FoundCloth): boolean {

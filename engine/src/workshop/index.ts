@@ -5,4 +5,3 @@ export { planClass } from './plan.ts';
 export { searchPlan } from './searchPlan.ts';
 export { searchClass, type ClassEffort } from './search.ts';
 export { howMany, type HowMany, type FromShelf } from './howMany.ts';
-export type { WorkshopFigureCode, WorkshopNoticeCode } from './codes.ts';

@@ -1,5 +1,6 @@
 import {
   clothJobOf,
+  layByHand,
   layKinds,
   wantedOf,
   type ClothJob,
@@ -8,7 +9,6 @@ import {
 } from '../cloth/index.ts';
 import { planSkirt } from '../plan/index.ts';
 import type { ClassRequest, ClassSkirt } from '../request/index.ts';
-import { layByHand } from './byHand.ts';
 import { chosenOf, noticed, type ClassPlan } from './class.ts';
 import { sharedCloths, type ClothShare, type PlannedSkirt, type SharedCloth } from './shares.ts';
 
@@ -45,11 +45,9 @@ export function jobOf({ options, shares }: Pick<SharedCloth, 'options' | 'shares
 }
 
 /** Every way in which what is cut from one cloth is laid skirt after skirt by hand. */
-export function waysByHand(
-  shares: readonly ClothShare[],
-  { lengths, fabric }: Pick<ClothJob, 'lengths' | 'fabric'>,
-): [FoundCloth, ...FoundCloth[]] {
+export function waysByHand(shares: readonly ClothShare[], job: ClothJob): [FoundCloth, ...FoundCloth[]] {
   const [first, ...others] = layKinds;
-  const laid = (kind: LayKind): FoundCloth => layByHand(shares, lengths, fabric, kind);
+  const skirts = shares.map(({ lays, skirt: { label } }) => ({ wearer: label, lays }));
+  const laid = (kind: LayKind): FoundCloth => layByHand(skirts, job, kind);
   return [laid(first), ...others.map(laid)];
 }

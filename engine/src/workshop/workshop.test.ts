@@ -73,7 +73,7 @@ describe('a class is laid by hand at once', () => {
     );
     const problems = plan.notices.filter(({ notice }) => notice.level === 'problem');
     expect(problems.length).toBeGreaterThan(0);
-    expect(problems.every(({ notice }) => notice.code === 'class.notEnough')).toBe(true);
+    expect(problems.every(({ notice }) => notice.code === 'cloth.notEnoughFor')).toBe(true);
   });
 
   test('a remnant with a flaw, or too narrow, is left alone by hand', () => {
@@ -154,7 +154,7 @@ describe('a class is searched', () => {
     const [cloth] = striped.cloths;
     const way = cloth?.chosen;
     if (!cloth || !way) throw new Error('no cloth');
-    expect(way.notices.map(({ code }) => code)).toContain('class.byEye');
+    expect(way.notices.map(({ code }) => code)).toContain('cloth.byEye');
     const found = { ...way, notices: [], toBuy: { ...way.toBuy, value: (way.toBuy.value + 500) as never } };
     expect(withFound(striped, cloth.key, found).cloths[0]?.chosen).toBe(found);
     expect(chosenOf([...cloth.ways, found] as never, 'auto')).toBe(found);

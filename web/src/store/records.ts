@@ -62,6 +62,8 @@ export interface ShelfRecord {
   readonly colour: unknown;
   readonly width: string;
   readonly length: string;
+  /** Whether it was washed: cloth that is left over from a skirt was. Older records have none. */
+  readonly washed?: boolean;
   readonly made: number;
   readonly touched: number;
 }

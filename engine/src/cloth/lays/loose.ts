@@ -6,11 +6,11 @@ import { place, type Choice, type Laying } from '../place.ts';
 import type { Table } from './table.ts';
 
 /**
- * Cloth that is laid besides: the strip that is left beside the panels once they are cut, the bolt beyond them, or another
- * length of the same cloth.
+ * Cloth that is laid besides: the strip that is left beside the panels once they are cut, the bolt beyond them, both
+ * of them opened out, or another length of the same cloth.
  */
 export interface MoreTable extends Table {
-  readonly where: 'beside' | 'beyond' | 'another';
+  readonly where: 'beside' | 'beyond' | 'opened' | 'another';
 }
 
 /** Strips that stay free beside what is laid, each in one piece along the bolt with a selvage of its own. */

@@ -28,4 +28,6 @@ export interface Table {
   readonly left: TableEdge;
   readonly right: TableEdge;
   readonly pieces: readonly LaidPiece[];
+  /** What is cut from it already: of cloth that was folded and is opened out. */
+  readonly cut?: readonly Path[];
 }

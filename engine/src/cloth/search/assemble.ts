@@ -3,15 +3,17 @@ import { mm, type Mm } from '../../units/index.ts';
 import { figure } from '../codes.ts';
 import { beforeWash, toBuy } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
-import { byHand, type HandLaid } from './byHand.ts';
-import type { ClothJob, FoundCloth, FoundTable } from './found.ts';
+import { takenBefore } from './before.ts';
+import type { HandLaid } from '../hand/inTurn.ts';
+import { byHand } from './byHand.ts';
+import type { ClothJob, FoundCloth, FoundTable, Wanted } from './found.ts';
 
 /** What is known of a job before any search. */
 export interface Known {
   readonly job: ClothJob;
   readonly way: LayKind;
   /** The skirts laid by hand, each in its best way; null where one can't be. */
-  readonly hand: readonly HandLaid[] | null;
+  readonly hand: readonly HandLaid<Wanted>[] | null;
   /** Cloth before the wash that they take so. */
   readonly handBefore: Figure<Mm> | null;
 }
@@ -21,10 +23,12 @@ export function knownOf(job: ClothJob, way: LayKind): Known {
   return { job, way, hand, handBefore: hand && handFigure(hand, job) };
 }
 
-const handFigure = (hand: readonly HandLaid[], { fabric }: ClothJob): Figure<Mm> => {
-  const after = hand.reduce((sum, { lay }) => sum + lay.clothAfter.value, 0);
-  return beforeWash(figure.length(mm(after), 'cloth.byHand'), fabric.lengthwise);
-};
+const handFigure = (hand: readonly HandLaid<Wanted>[], { fabric, lengths }: ClothJob): Figure<Mm> =>
+  takenBefore(
+    hand.map(({ lay, length }) => ({ after: lay.clothAfter.value, from: lengths[length] })),
+    'cloth.byHand',
+    fabric,
+  );
 
 interface Answer {
   readonly tables: readonly FoundTable[];
@@ -35,12 +39,19 @@ interface Answer {
 }
 
 /** A lay with all that is to be known of it. */
-export function assembled({ job, way, handBefore }: Known, answer: Answer): FoundCloth {
+export function assembled(
+  { job, way, handBefore }: Pick<Known, 'job' | 'way' | 'handBefore'>,
+  answer: Answer,
+): FoundCloth {
   const { fabric } = job;
   const { tables, evaluations, notices } = answer;
   const used = (all: readonly FoundTable[]): number => all.reduce((sum, each) => sum + each.used, 0);
   const clothAfter = figure.length(mm(used(tables)), 'cloth.foundAfter');
-  const clothBefore = beforeWash(clothAfter, fabric.lengthwise);
+  const clothBefore = takenBefore(
+    tables.map(({ used: after, from }) => ({ after, from })),
+    'cloth.foundAfter',
+    fabric,
+  );
   const ofBolt = used(tables.filter(({ from }) => from.length === null));
   const bought = (length: number): Figure<Mm> =>
     length <= 0

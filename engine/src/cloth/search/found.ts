@@ -7,6 +7,7 @@ import type { Fabric } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
 import type { MoreTable } from '../lays/loose.ts';
 import type { LaidPiece, Table } from '../lays/table.ts';
+import type { LeftOver } from './rest.ts';
 
 /** What one skirt takes of one cloth. */
 export interface Wanted {
@@ -25,12 +26,14 @@ export interface PanelSeam {
   readonly after: Panel;
 }
 
-/** A length of one cloth at hand, as it was measured: before its wash, unless the cloth was washed. */
+/** A length of one cloth at hand, as it was measured: before its wash, unless it or the cloth was washed. */
 export interface ClothLength {
   readonly name: string;
   /** Null for the bolt that is cut from as long as it takes. */
   readonly length: Mm | null;
   readonly width: Mm;
+  /** Whether it has had its wash, though the cloth was bought unwashed: then it does not change again. */
+  readonly washed: boolean;
   /** Places that nothing may be cut from. */
   readonly flaws: readonly Flaw[];
 }
@@ -53,12 +56,12 @@ export interface FoundTable extends Table {
   readonly from: ClothLength;
   /** The first of all, or what it is besides: cloth beside or beyond what was folded, or another length. */
   readonly where: 'first' | MoreTable['where'];
-  /** Of it, unfolded, from its beginning to the end of the last piece. */
+  /** What it takes of that length, unfolded, to the end of its last piece: none where it lies on cloth that was taken before. */
   readonly used: Mm;
   readonly pieces: readonly FoundPiece[];
   readonly flaws: readonly Path[];
-  /** What is left of it in one rectangle, as a maker would keep it; null where that is a rag. */
-  readonly leftOver: { readonly x: Mm; readonly y: Mm; readonly along: Mm; readonly across: Mm } | null;
+  /** The largest rectangle that is left of it, as a maker would keep it; null where that is a rag. */
+  readonly leftOver: LeftOver | null;
 }
 
 /** The best lay that was found for all that is cut from one cloth. */

@@ -2,8 +2,8 @@ import { boundsOf, startOf, translate, type Path } from '../../geometry/index.ts
 import type { Placement } from '../../packing/index.ts';
 import type { Stance } from '../blocks.ts';
 import { stancesOf } from '../blocks.ts';
-import type { HandLaid } from './byHand.ts';
-import type { ClothJob } from './found.ts';
+import type { HandLaid } from '../hand/inTurn.ts';
+import type { ClothJob, Wanted } from './found.ts';
 import { placedAt, standing, turnsOf, type Lying } from './lying.ts';
 import type { Strip } from './strip.ts';
 import { unfold } from './unfold.ts';
@@ -16,12 +16,12 @@ export interface HandPlaced {
 
 /** Lays made by hand as a single layer on the strip; null where one can't be read so. */
 export function handStart(
-  laid: readonly HandLaid[],
+  laid: readonly HandLaid<Wanted>[],
   { fabric }: ClothJob,
   strip: Strip,
 ): HandPlaced[] | null {
   const placed: HandPlaced[] = [];
-  for (const { wanted, lay, length, start } of laid) {
+  for (const { of: wanted, lay, length, start } of laid) {
     const from = strip.lengths[length];
     if (!from) return null;
     for (const { cutting, outline } of unfold(lay, wanted, fabric)) {

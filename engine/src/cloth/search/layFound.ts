@@ -12,7 +12,7 @@ export function layFound(found: FoundCloth): Lay {
   const [first, ...others] = tables;
   const pieces = tables.flatMap((table) => table.pieces);
   const largest = tables
-    .flatMap(({ leftOver }) => leftOver ?? [])
+    .flatMap(({ leftOver }) => leftOver?.opened ?? [])
     .reduce((most, each) => (each.along * each.across > most.along * most.across ? each : most), {
       along: mm(0),
       across: mm(0),
@@ -28,11 +28,14 @@ export function layFound(found: FoundCloth): Lay {
       across: figure.length(largest.across, largest.across > 0 ? 'cloth.leftPiece' : 'cloth.nothingLeft'),
       along: figure.length(largest.along, 'cloth.leftLength'),
     },
-    printOnItsSide: pieces.some((piece) => {
-      const [panel] = piece.panels;
-      const lies = panel && !piece.onFold ? liesAs(piece, panel) : null;
-      return lies !== null && lies.degrees % 180 === 0;
-    }),
+    // On the double fold panels lie across the bolt, half of each on a fold.
+    printOnItsSide:
+      kind === 'double fold' ||
+      pieces.some((piece) => {
+        const [panel] = piece.panels;
+        const lies = panel && !piece.onFold ? liesAs(piece, panel) : null;
+        return lies !== null && lies.degrees % 180 === 0;
+      }),
     headToTail: pieces.some(({ turned, panels }) => turned && panels.length > 0),
     table: first ? plain(first) : EMPTY,
     more: others.map((table): MoreTable => ({
@@ -43,7 +46,7 @@ export function layFound(found: FoundCloth): Lay {
   };
 }
 
-const plain = ({ along, across, layers, top, bottom, left, right, pieces }: FoundTable): Table => ({
+const plain = ({ along, across, layers, top, bottom, left, right, pieces, cut }: FoundTable): Table => ({
   along,
   across,
   layers,
@@ -52,6 +55,7 @@ const plain = ({ along, across, layers, top, bottom, left, right, pieces }: Foun
   left,
   right,
   pieces,
+  ...(cut ? { cut } : {}),
 });
 
 /** Nothing is cut: no cloth on the table. */

@@ -2,16 +2,18 @@ import { boundsOf } from '../../geometry/index.ts';
 import { mm } from '../../units/index.ts';
 import type { Cutting } from '../blocks.ts';
 import type { Fabric } from '../fabric.ts';
+import type { LayKind } from '../options.ts';
 import { layLoose, NO_STRIPS, type Strips } from '../lays/loose.ts';
 import type { ClothLength, FoundTable } from './found.ts';
-import { leftOver } from './left.ts';
+import { restOf, stripTaken } from './rest.ts';
 import { lotsOf, packLots, placedOf } from './lots.ts';
 import type { Lying } from './lying.ts';
 import { FREE } from './match.ts';
 import { stripOf } from './strip.ts';
-import { tablesOf, type StripWay } from './tables.ts';
+import { tablesOf } from './tables.ts';
 
 interface LooseLaid {
+  /** Those of the folded cloth, then what is laid besides. */
   readonly tables: readonly FoundTable[];
   readonly unfit: readonly Cutting[];
 }
@@ -23,27 +25,27 @@ interface LooseLaid {
 export function looseOn(
   loose: readonly Lying[],
   folded: readonly FoundTable[],
-  way: StripWay,
+  way: LayKind,
   bolt: ClothLength,
   fabric: Fabric,
 ): LooseLaid {
-  if (loose.length === 0) return { tables: [], unfit: [] };
+  if (loose.length === 0) return { tables: folded, unfit: [] };
   const table = folded.find(({ from }) => from === bolt);
-  if (fabric.between.value > 0 || bolt.flaws.length > 0) return packedBeyond(loose, table, bolt, fabric);
+  if (fabric.between.value > 0 || bolt.flaws.length > 0) {
+    const beyond = packedBeyond(loose, table, bolt, fabric);
+    return { ...beyond, tables: [...folded, ...beyond.tables] };
+  }
   const { more, unfit } = layLoose(
     loose.map(({ cutting }) => cutting),
     table ? stripsOf(table, way, fabric) : NO_STRIPS,
     fabric,
   );
   const whose = wearersOf(loose);
-  const { selvage } = fabric;
   const tables = more.map((each): FoundTable => {
     const pieces = each.pieces.map((piece) => ({
       ...piece,
       wearer: whose(piece.panels[0] ?? piece.parts[0]),
     }));
-    const top = each.where === 'beside' ? 0 : selvage.value;
-    const room = { left: 0, right: each.along, top, bottom: each.across - selvage.value };
     return {
       ...each,
       from: bolt,
@@ -51,13 +53,16 @@ export function looseOn(
       used: each.where === 'beside' ? ZERO : each.along,
       pieces,
       flaws: [],
-      leftOver: leftOver(
-        room,
-        pieces.map(({ outline }) => outline),
-      ),
+      leftOver: restOf(each, fabric),
     };
   });
-  return { tables, unfit };
+  const strip = tables.find(({ where }) => where === 'beside');
+  // A strip that single pieces are cut from is not left over.
+  const left = (each: FoundTable): FoundTable['leftOver'] =>
+    strip && each === table
+      ? restOf(each, fabric, [...each.flaws, stripTaken(each, strip.across)])
+      : each.leftOver;
+  return { tables: [...folded.map((each) => ({ ...each, leftOver: left(each) })), ...tables], unfit };
 }
 
 /** In a single layer, from where the folded cloth ends: the first answer of the packing. */
@@ -92,7 +97,7 @@ function packedBeyond(
 
 const ZERO = 0 as FoundTable['used'];
 
-function stripsOf({ pieces, along, used }: FoundTable, way: StripWay, { selvage, usable }: Fabric): Strips {
+function stripsOf({ pieces, along, used }: FoundTable, way: LayKind, { selvage, usable }: Fabric): Strips {
   const bounds = pieces.map(({ outline }) => boundsOf(outline));
   if (way === 'lengthwise fold') {
     const upper = Math.min(...bounds.map(({ top }) => top));

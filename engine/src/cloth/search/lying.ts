@@ -45,8 +45,8 @@ export function turnsOf(
   // The half of a symmetric piece that lies on a fold is turned head to tail by being mirrored.
   if (fold === 'along') return { rotations: [0], mirror: !oneWay };
   if (fold === 'start') return { rotations: [0], mirror: false };
-  // Of two through two layers either may be uppermost.
-  const mirror = !oneWay && !cut.symmetric && copies.length === 2;
+  // Of two through two layers either may be uppermost, of four through four too.
+  const mirror = !oneWay && !cut.symmetric && copies.length > 1;
   const isFree = cut.grain === 'either';
   if (oneWay) return { rotations: isFree ? [0, 90] : [0], mirror };
   return { rotations: isFree || cut.swing > 0 ? [0, 90, 180, 270] : [0, 180], mirror };

@@ -2,29 +2,34 @@ import type { Notice } from '../../figure/index.ts';
 import type { Effort, Packing, Placement } from '../../packing/index.ts';
 import { caution, problem } from '../codes.ts';
 import type { Cutting } from '../blocks.ts';
+import type { LayKind } from '../options.ts';
 import { assembled, isBetter, nothing, type Known } from './assemble.ts';
 import type { ClothEffort } from './effort.ts';
-import type { ClothJob, FoundCloth } from './found.ts';
-import { handStart, type HandPlaced } from './handStart.ts';
+import type { ClothJob, FoundCloth, FoundTable } from './found.ts';
+import { handStart } from './handStart.ts';
 import { looseOn } from './loose.ts';
 import { breadthOf, inARow, lotsOf, packLots, placedOf, relaxed, type Lot } from './lots.ts';
 import { MEETS, phasesOn } from './match.ts';
 import { seamMeets } from './meets.ts';
 import { boundOf } from './bound.ts';
 import { countsOf, seamParams } from './names.ts';
-import { shared } from './shares.ts';
+import { isSameRun, placementsOf, type Run } from './run.ts';
+import { partOf, shared } from './shares.ts';
 import { stripOf } from './strip.ts';
-import { beyond, tablesOf, type StripWay } from './tables.ts';
+import { looseOpened } from './looseOpened.ts';
+import { beyond, tablesOf } from './tables.ts';
 import { onItsSide, variantsOf, type Variant } from './variants.ts';
 
 /** Part of the effort that goes to seeing which variant is the most promising, each. */
 const TRIAL = 0.1;
+/** Part that goes to what is folded, where pieces are cut in a single layer besides. */
+const FOLDED = 0.85;
 
-interface Run {
-  readonly lots: readonly Lot[];
-  readonly variant: Variant;
-  readonly unfit: readonly Cutting[];
-  readonly start: readonly HandPlaced[] | null;
+/** What is cut in a single layer, with the folded tables; what of it is too large, and what finds no cloth. */
+interface Loose {
+  readonly tables: readonly FoundTable[];
+  readonly unfit?: readonly Cutting[];
+  readonly lacking?: readonly Cutting[];
 }
 
 /**
@@ -33,7 +38,7 @@ interface Run {
  */
 export function packed(
   known: Known,
-  way: StripWay,
+  way: LayKind,
   effort: ClothEffort,
   offer: (found: FoundCloth) => void,
 ): FoundCloth {
@@ -69,18 +74,17 @@ export function packed(
   const able = runs.filter(({ unfit }) => unfit.length === fewest);
   let evaluations = 0;
   const bounds = new Map<Run, number>();
-  const convert = ({ lots, variant, unfit }: Run, packing: Packing): FoundCloth => {
-    const tables = tablesOf(placedOf(lots, packing.placements), strip, way, fabric);
-    const missing = beyond(placedOf(lots, packing.placements), strip);
-    const bolt = job.lengths.find(({ length }) => length === null);
-    const loose = bolt ? looseOn(variant.loose, tables, way, bolt, fabric) : { tables: [], unfit: [] };
-    const lacking = [
-      ...missing.map(({ lying }) => lying.cutting),
-      ...(bolt ? [] : variant.loose.map(({ cutting }) => cutting)),
-    ];
-    const found = [...tables, ...loose.tables];
+  /** A lay of the packed pieces, and of what is cut in a single layer besides. */
+  const laid = (
+    { lots, unfit }: Run,
+    packing: Packing,
+    loose: (tables: FoundTable[]) => Loose,
+  ): FoundCloth => {
+    const placed = placedOf(lots, packing.placements);
+    const { tables, unfit: wide = [], lacking = [] } = loose(tablesOf(placed, strip, way, fabric));
+    const missing = [...beyond(placed, strip).map(({ lying }) => lying.cutting), ...lacking];
     return assembled(known, {
-      tables: found,
+      tables,
       bound: boundOf(
         job,
         way,
@@ -88,11 +92,35 @@ export function packed(
       ),
       evaluations: evaluations + packing.evaluations,
       notices: [
-        ...tooLarge([...unfit, ...loose.unfit], job),
-        ...offAt(found, job),
-        ...countsOf(lacking).map((params) => problem('cloth.notEnoughAtHand', params)),
+        ...tooLarge([...unfit, ...wide], job),
+        ...offAt(tables, job),
+        ...countsOf(missing).map((params) => problem('cloth.notEnoughAtHand', params)),
       ],
     });
+  };
+  const convert = (each: Run, packing: Packing): FoundCloth =>
+    laid(each, packing, (tables) => {
+      const { loose } = each.variant;
+      const bolt = job.lengths.find(({ length }) => length === null);
+      return bolt
+        ? looseOn(loose, tables, way, bolt, fabric)
+        : { tables, lacking: loose.map(({ cutting }) => cutting) };
+    });
+  /** The same, single pieces sought on the cloth opened out. */
+  const concluded = (each: Run, packing: Packing): FoundCloth => {
+    const built = convert(each, packing);
+    const { loose } = each.variant;
+    if (loose.length === 0) return built;
+    const sought = laid(
+      each,
+      packing,
+      (tables) =>
+        looseOpened(loose, tables, job, partOf(effort, FOLDED, 1)) ?? {
+          tables,
+          lacking: loose.map(({ cutting }) => cutting),
+        },
+    );
+    return isBetter(sought, built) ? sought : built;
   };
   const attempt = (
     each: Run,
@@ -123,7 +151,8 @@ export function packed(
     });
     return result.ok ? result.packing : null;
   };
-  const shares = shared(effort, able.length, TRIAL);
+  const hasLoose = able.some(({ variant }) => variant.loose.length > 0);
+  const shares = shared(hasLoose ? partOf(effort, 0, FOLDED) : effort, able.length, TRIAL);
   const tried = able.flatMap((each, i) => {
     const start = each.start && placementsOf(each.lots, each.start);
     const packing =
@@ -141,11 +170,12 @@ export function packed(
     return isBetter(one, other) ? each : most;
   }, first);
   if (!best) return assembled(known, nothing([problem('cloth.cantMatch')]));
-  const found = (packing: Packing): FoundCloth => convert(best.run, { ...packing, evaluations: 0 });
-  const soFar = found(best.packing);
-  if (tried.length === 1 || soFar.proven) return soFar;
+  const found = (packing: Packing): FoundCloth => concluded(best.run, { ...packing, evaluations: 0 });
+  const soFar = convert(best.run, { ...best.packing, evaluations: 0 });
+  if (soFar.proven) return soFar;
+  if (tried.length === 1) return found(best.packing);
   const further = attempt(best.run, best.packing.placements, shares.rest(evaluations));
-  if (!further) return soFar;
+  if (!further) return found(best.packing);
   bounds.set(best.run, further.lowerBound);
   evaluations += further.evaluations;
   return found(further);
@@ -154,28 +184,6 @@ export function packed(
 const HAIR = 1e-6;
 /** Share of the length. */
 const WORTH_TELLING = 0.0005;
-
-const isSameRun = (one: Run, other: Run): boolean =>
-  one.lots.length === other.lots.length &&
-  one.lots.every(({ item, members }) =>
-    other.lots.some(
-      (lot) =>
-        lot.members.length === members.length &&
-        lot.item.outline.length === item.outline.length &&
-        lot.item.outline.every(({ x, y }, i) => {
-          const at = item.outline[i];
-          return at !== undefined && Math.abs(at.x - x) < 0.01 && Math.abs(at.y - y) < 0.01;
-        }),
-    ),
-  );
-
-/** Pieces as they were laid by hand, as copies of their lots. */
-function placementsOf(lots: readonly Lot[], start: readonly HandPlaced[]): Placement[] {
-  return start.flatMap(({ lying, placement }) => {
-    const item = lots.findIndex(({ members }) => members.includes(lying));
-    return item < 0 ? [] : [{ ...placement, item }];
-  });
-}
 
 /** Seams at which a pattern that has to meet does not: read off the lay. */
 function offAt(tables: FoundCloth['tables'], { fabric, wanted }: ClothJob): Notice[] {

@@ -9,6 +9,7 @@ import type { ClothJob, FoundCloth, Wanted } from './found.ts';
 import { liesAs } from './lies.ts';
 import { searchCloth } from './search.ts';
 import { faultsOf } from './testing/faults.ts';
+import { openedFaults } from './testing/openedFaults.ts';
 import { clothJobOf, wantedOf } from './wanted.ts';
 
 const some = (fields: Readonly<Record<string, fc.Arbitrary<unknown>>>) =>
@@ -78,6 +79,7 @@ describe('a found lay', () => {
             return;
           }
           expect(faultsOf(found, job)).toEqual([]);
+          expect(openedFaults(found, job)).toEqual([]);
           expect(found.lowerBound.value).toBeLessThanOrEqual(found.clothAfter.value + 0.01);
         }),
         { numRuns: runs(15) },
@@ -137,6 +139,7 @@ describe('a found lay', () => {
       const found = search(job, 'open');
       expect(found.fits).toBe(true);
       expect(faultsOf(found, job)).toEqual([]);
+      expect(openedFaults(found, job)).toEqual([]);
     }
   });
 });

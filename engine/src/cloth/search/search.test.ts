@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { planOf, type RawRequest } from '../../testing/requests.ts';
+import { boundsOf } from '../../geometry/index.ts';
 import type { ClothJob, FoundCloth } from './found.ts';
 import { layFound } from './layFound.ts';
 import { searchCloth } from './search.ts';
+import { lengthOf } from './strip.ts';
 import { faultsOf } from './testing/faults.ts';
 import { clothJobOf, wantedOf } from './wanted.ts';
 
@@ -101,6 +103,54 @@ describe('lengths at hand', () => {
     const missing = found.notices.find(({ code }) => code === 'cloth.notEnoughAtHand');
     expect(missing?.params['piece']).toBe('panel gore');
     expect(missing?.params['count']).toBeGreaterThan(0);
+  });
+});
+
+describe('a length that was washed', () => {
+  const found = (washed: boolean): FoundCloth =>
+    search(jobFor({ lengths: [{ length: '4 m', washed }], bolt: false }, gores));
+
+  test('does not change again: it is as long and as wide as it is', () => {
+    const { along, across } = found(true).tables[0] ?? {};
+    expect(along).toBeCloseTo(4000, 6);
+    // Drawn with both selvages, of cloth that is 44 in wide.
+    expect(across).toBeCloseTo(44 * 25.4, 1);
+    expect(found(false).tables[0]?.along).toBeCloseTo(4000 * 0.95, 6);
+  });
+
+  test('takes no more before the wash than after it, and says so', () => {
+    const { clothBefore, clothAfter } = found(true);
+    expect(clothBefore.value).toBeCloseTo(clothAfter.value, 6);
+    const unwashed = found(false);
+    expect(unwashed.clothBefore.value).toBeCloseTo(unwashed.clothAfter.value / 0.95, 6);
+  });
+
+  test('is what was left of another skirt, to the millimetre', () => {
+    const [table] = found(false).tables;
+    const left = table?.leftOver?.opened;
+    const written = (value = 0): string => `${String(value)} mm`;
+    const again = jobFor(
+      {
+        lengths: [{ length: written(left?.along), width: written(left?.across), washed: true }],
+        bolt: false,
+      },
+      gores,
+    );
+    const [length] = again.lengths;
+    expect([lengthOf(length, again.fabric), length.width]).toEqual([left?.along, left?.across]);
+  });
+
+  test('has its spoilt places where they were measured', () => {
+    const flaws = [{ along: '40 cm', across: '30 cm', length: '5 cm', width: '5 cm' }];
+    const at = (washed: boolean) => {
+      const job = jobFor({ lengths: [{ length: '4 m', washed, flaws }], bolt: false }, gores);
+      const lay = search(job);
+      expect(faultsOf(lay, job)).toEqual([]);
+      return boundsOf(lay.tables[0]?.flaws[0] ?? []);
+    };
+    expect(at(true)).toMatchObject({ left: 400, right: 450 });
+    expect(at(true).top).toBeCloseTo(300, 6);
+    expect(at(false).left).toBeCloseTo(380, 6);
   });
 });
 

@@ -1,13 +1,14 @@
 import type { Notice } from '../../figure/index.ts';
 import { mm } from '../../units/index.ts';
 import { problem } from '../codes.ts';
+import { handTables } from '../hand/tables.ts';
 import type { LayKind } from '../options.ts';
 import { assembled, isBetter, knownOf, nothing, type Known } from './assemble.ts';
 import { boundOf } from './bound.ts';
 import { byHand } from './byHand.ts';
 import type { ClothEffort } from './effort.ts';
 import type { ClothJob, FoundCloth } from './found.ts';
-import { handTables } from './handTables.ts';
+import { inFours } from './inFours.ts';
 import { packed } from './packed.ts';
 
 /**
@@ -26,8 +27,10 @@ export function searchCloth(job: ClothJob, way: LayKind, effort: ClothEffort): F
   if (best) effort.better?.(best);
   const refusal = refusalOf(job, way);
   if (refusal) return best && way !== 'crosswise fold' ? best : assembled(known, nothing([refusal]));
-  if (way === 'double fold') return best ?? assembled(known, nothing([problem('cloth.notFoldedInFour')]));
-  const last = packed(known, way, effort, offer);
+  const inFour = way === 'double fold' ? inFours(known, effort, offer) : null;
+  if (way === 'double fold' && !inFour)
+    return best ?? assembled(known, nothing([problem('cloth.notFoldedInFour')]));
+  const last = inFour ?? packed(known, way, effort, offer);
   if (best !== null && !isBetter(last, best)) return { ...best, ...withSearch(best, last) };
   effort.better?.(last);
   return last;

@@ -9,6 +9,17 @@ interface Shares {
   readonly rest: (used: number) => Share;
 }
 
+/** A part of an effort: of its evaluations, and of its time from one share to another. */
+export const partOf = (
+  { seed, evaluations, spent }: ClothEffort,
+  from: number,
+  to: number,
+): Pick<ClothEffort, 'seed'> & Share => ({
+  seed,
+  ...(evaluations === undefined ? {} : { evaluations: Math.max(1, Math.floor(evaluations * (to - from))) }),
+  ...(spent ? { spent: () => (spent() - from) / (to - from) } : {}),
+});
+
 /** Parts an effort between short runs of several variants and a long one of the best; a single variant has all of it. */
 export function shared({ evaluations, spent }: ClothEffort, variants: number, trial: number): Shares {
   const part = (from: number, to: number, most: number | undefined): Share => ({

@@ -34,18 +34,21 @@ const HAIR = 0.002;
 const WALL = 10;
 
 /** How many layers of cloth lie across and along the strip. */
-const foldsOf = (way: LayKind): { readonly across: number; readonly along: number } => ({
+export const foldsOf = (way: LayKind): { readonly across: number; readonly along: number } => ({
   across: way === 'lengthwise fold' ? 2 : 1,
-  along: way === 'crosswise fold' ? 2 : 1,
+  along: way === 'double fold' ? 4 : way === 'crosswise fold' ? 2 : 1,
 });
 
+/** What a wash leaves of a length: all of one that was washed already. */
+const kept = (washed: boolean, change: Fabric['lengthwise']): number => (washed ? 1 : 1 - change.value);
+
 /** Width between the selvages after the wash. */
-export const usableOf = ({ width }: ClothLength, { crosswise, selvage }: Fabric): number =>
-  Math.max(0, width * (1 - crosswise.value) - 2 * selvage.value);
+export const usableOf = ({ width, washed }: ClothLength, { crosswise, selvage }: Fabric): number =>
+  Math.max(0, width * kept(washed, crosswise) - 2 * selvage.value);
 
 /** Length after the wash; infinite for the bolt. */
-export const lengthOf = ({ length }: ClothLength, { lengthwise }: Fabric): number =>
-  length === null ? Infinity : length * (1 - lengthwise.value);
+export const lengthOf = ({ length, washed }: ClothLength, { lengthwise }: Fabric): number =>
+  length === null ? Infinity : length * kept(washed, lengthwise);
 
 /** Lays the lengths of a job end to end. */
 export function stripOf({ fabric, lengths }: ClothJob, way: LayKind): Strip {
@@ -70,7 +73,7 @@ export function stripOf({ fabric, lengths }: ClothJob, way: LayKind): Strip {
     const high = low + room(from);
     const reach = along === Infinity ? null : end;
     const flaws = from.flaws.flatMap((flaw) =>
-      flawOn(washed(flaw, fabric), way, { start, low, room: room(from), along }),
+      flawOn(washedFlaw(flaw, from.washed, fabric), way, { start, low, room: room(from), along }),
     );
     laid.push({ from, start, end, low, high: Math.min(width, high + HAIR), flaws });
     keepOut.push(...flaws);
@@ -116,9 +119,13 @@ interface Box {
 }
 
 /** A flaw changes in the wash as its cloth does. Across it is counted from where pieces may lie. */
-function washed({ along, across, length, width }: Flaw, { lengthwise, crosswise, selvage }: Fabric): Box {
-  const down = (value: number): number => value * (1 - lengthwise.value);
-  const over = (value: number): number => value * (1 - crosswise.value) - selvage.value;
+function washedFlaw(
+  { along, across, length, width }: Flaw,
+  washed: boolean,
+  { lengthwise, crosswise, selvage }: Fabric,
+): Box {
+  const down = (value: number): number => value * kept(washed, lengthwise);
+  const over = (value: number): number => value * kept(washed, crosswise) - selvage.value;
   return { left: down(along), right: down(along + length), low: over(across), high: over(across + width) };
 }
 

@@ -6,26 +6,29 @@ import type { Fabric } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
 import type { Table } from '../lays/table.ts';
 import type { FoundPiece, FoundTable } from './found.ts';
-import { leftOver } from './left.ts';
+import { restOf } from './rest.ts';
 import type { Placed } from './lots.ts';
-import type { Laid, Strip } from './strip.ts';
+import { foldsOf, type Laid, type Strip } from './strip.ts';
 
 /** Edges and layers of the table as each way folds it. */
-const folded: Readonly<Record<Exclude<LayKind, 'double fold'>, Omit<Table, 'along' | 'across' | 'pieces'>>> =
-  {
-    open: { layers: 1, top: 'selvage', bottom: 'selvage', left: 'raw end', right: 'raw end' },
-    'lengthwise fold': { layers: 2, top: 'selvages', bottom: 'fold', left: 'raw end', right: 'raw end' },
-    'crosswise fold': { layers: 2, top: 'selvages', bottom: 'selvages', left: 'two ends', right: 'fold' },
-  };
-
-/** The way in which the strip was folded. */
-export type StripWay = keyof typeof folded;
+const folded: Readonly<Record<LayKind, Omit<Table, 'along' | 'across' | 'pieces'>>> = {
+  open: { layers: 1, top: 'selvage', bottom: 'selvage', left: 'raw end', right: 'raw end' },
+  'lengthwise fold': { layers: 2, top: 'selvages', bottom: 'fold', left: 'raw end', right: 'raw end' },
+  'double fold': {
+    layers: 4,
+    top: 'selvages',
+    bottom: 'selvages',
+    left: 'two folds',
+    right: 'fold and two ends',
+  },
+  'crosswise fold': { layers: 2, top: 'selvages', bottom: 'selvages', left: 'two ends', right: 'fold' },
+};
 
 /** What of the strip's pieces lies on each length of cloth, as tables. A length that nothing lies on has none. */
 export function tablesOf(
   placed: readonly Placed[],
   strip: Strip,
-  way: StripWay,
+  way: LayKind,
   fabric: Fabric,
 ): FoundTable[] {
   const tables = strip.lengths.flatMap((laid): FoundTable[] => {
@@ -45,7 +48,7 @@ const liesOn = (outline: Path, { start, end }: Laid): boolean => {
   return middle >= start && middle <= end;
 };
 
-function tableOf(laid: Laid, on: readonly Placed[], way: StripWay, { selvage }: Fabric): FoundTable {
+function tableOf(laid: Laid, on: readonly Placed[], way: LayKind, fabric: Fabric): FoundTable {
   const { start, end, low, high, from } = laid;
   const edges = folded[way];
   const used = Math.max(...on.map(({ outline }) => boundsOf(outline).right)) - start;
@@ -53,7 +56,7 @@ function tableOf(laid: Laid, on: readonly Placed[], way: StripWay, { selvage }: 
   const room = high - low;
   // The strip begins at the fold across; a table is drawn with that fold at its right.
   const onTable = (outline: Path): Path => {
-    const moved = translate(outline, -start, selvage.value - low);
+    const moved = translate(outline, -start, fabric.selvage.value - low);
     return way === 'crosswise fold' ? mirrorX(moved, along / 2) : moved;
   };
   const pieces = on.map(({ lying, outline, turned }): FoundPiece => ({
@@ -64,17 +67,15 @@ function tableOf(laid: Laid, on: readonly Placed[], way: StripWay, { selvage }: 
     wearer: lying.wearer,
   }));
   const flaws = laid.flaws.map((flaw) => onTable(closed(flaw)));
-  const outlines = [...pieces.map(({ outline }) => outline), ...flaws];
+  const across = mm(room + (way === 'lengthwise fold' ? 1 : 2) * fabric.selvage.value);
+  const table = { ...edges, along: mm(along), across, pieces };
   return {
-    ...edges,
-    along: mm(along),
-    across: mm(room + (way === 'lengthwise fold' ? 1 : 2) * selvage.value),
+    ...table,
     where: 'another',
     from,
-    used: mm(used * (way === 'crosswise fold' ? 2 : 1)),
-    pieces,
+    used: mm(used * foldsOf(way).along),
     flaws,
-    leftOver: leftOver({ left: 0, right: along, top: selvage.value, bottom: selvage.value + room }, outlines),
+    leftOver: restOf(table, fabric, flaws),
   };
 }
 

@@ -4,6 +4,7 @@ import { oneByOne, pairAll } from '../lays/pairs.ts';
 import type { LayKind } from '../options.ts';
 import type { ClothJob, Wanted } from './found.ts';
 import type { Lying, OnFold } from './lying.ts';
+import { onDoubleFold } from './foldedInFour.ts';
 
 /** What is laid together on the folded or opened cloth, and what has to be cut in a single layer besides. */
 export interface Variant {
@@ -20,7 +21,8 @@ interface Manner {
 /** The different ways in which the pieces may be given to the packing. Never none. */
 export function variantsOf(job: ClothJob, way: LayKind): Variant[] {
   const { fabric, wanted, lengths } = job;
-  const mayLieAcross = !fabric.oneWay && way !== 'lengthwise fold' && fabric.pattern?.match !== true;
+  const mayLieAcross =
+    !fabric.oneWay && (way === 'open' || way === 'crosswise fold') && fabric.pattern?.match !== true;
   const mayPair = way === 'lengthwise fold' && wanted.some(mayBePaired);
   const manners: Manner[] = [
     { panels: 'along', onFold: true },
@@ -30,6 +32,7 @@ export function variantsOf(job: ClothJob, way: LayKind): Variant[] {
   return manners.map((manner) => {
     const all = wanted.map((each) => {
       if (way === 'lengthwise fold') return onLengthwiseFold(each, manner);
+      if (way === 'double fold') return onDoubleFold(each);
       if (way === 'crosswise fold') return onCrosswiseFold(each, manner, lengths.length === 1);
       return opened(each, manner);
     });

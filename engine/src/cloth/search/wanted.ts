@@ -43,8 +43,8 @@ function isSame(a: number, b: number): boolean {
 export function clothJobOf(options: ClothOptions, wanted: readonly Wanted[]): ClothJob {
   const { width, have, bolt } = options;
   const lengths: ClothLength[] = options.lengths.map((each) => ({ ...each, width: each.width ?? width }));
-  if (have !== undefined) lengths.push({ name: '', length: have, width, flaws: [] });
-  if (bolt && have === undefined) lengths.push({ name: '', length: null, width, flaws: [] });
-  const [first = { name: '', length: mm(0), width, flaws: [] }, ...others] = lengths;
+  if (have !== undefined) lengths.push({ name: '', length: have, width, washed: false, flaws: [] });
+  if (bolt && have === undefined) lengths.push({ name: '', length: null, width, washed: false, flaws: [] });
+  const [first = { name: '', length: mm(0), width, washed: false, flaws: [] }, ...others] = lengths;
   return { fabric: readFabric(options), lengths: [first, ...others], wanted };
 }

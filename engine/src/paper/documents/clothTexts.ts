@@ -27,27 +27,34 @@ export const NOT_KNOWN = '–';
 export const buyLength = ({ toBuy }: FoundCloth, speaker: Speaker): string =>
   toBuy.value > NOTHING ? speaker.value(toBuy) : speaker.words.workshop.nothing;
 
-/** The largest rectangle left of each length. */
+/** The largest rectangle left of each length, as a tape measures it once it is cut out. */
 export const leftTexts = ({ tables }: FoundCloth, speaker: Speaker): string[] =>
   tables.flatMap(({ leftOver }) =>
     leftOver
       ? [
-          speaker.text(speaker.words.papers.leftOverSize, {
-            across: speaker.length(leftOver.across),
-            along: speaker.length(leftOver.along),
+          speaker.text(speaker.words.workshop.leftOverSize, {
+            count: leftOver.count,
+            across: speaker.length(leftOver.opened.across),
+            along: speaker.length(leftOver.opened.along),
           }),
         ]
       : [],
   );
 
-/** Which length a table lies on. */
-export function lengthTitle({ from }: FoundTable, speaker: Speaker): string {
+/** Which length a table lies on, and whether it is opened out. */
+export function lengthTitle({ from, where }: FoundTable, speaker: Speaker): string {
   const { workshop } = speaker.words;
-  if (from.length === null) return workshop.fromBolt;
-  const length = speaker.length(from.length);
-  return from.name === ''
-    ? speaker.text(workshop.fromLengthPlain, { length })
-    : speaker.text(workshop.fromLength, { name: from.name, length });
+  const cloth = lengthName(from, speaker);
+  return where === 'opened' ? speaker.text(workshop.openedOut, { cloth }) : cloth;
+}
+
+function lengthName({ name, length }: FoundTable['from'], speaker: Speaker): string {
+  const { workshop } = speaker.words;
+  if (length === null) return workshop.fromBolt;
+  const long = speaker.length(length);
+  return name === ''
+    ? speaker.text(workshop.fromLengthPlain, { length: long })
+    : speaker.text(workshop.fromLength, { name, length: long });
 }
 
 /** Whether a way is taken or can't be, what it asks, and how many outlines are chalked. */

@@ -44,6 +44,9 @@ interface Sheet {
   readonly where: MoreTable['where'] | 'first';
 }
 
+const captionOf = ({ where }: MoreTable, papers: Speaker['words']['papers']): string =>
+  where === 'beside' ? papers.layBeside : where === 'opened' ? papers.layOpened : papers.layBeyond;
+
 /** Where a table lies on the paper, and the room it takes there. */
 interface Cell {
   readonly sheet: Sheet;
@@ -77,7 +80,7 @@ export function layPicture(
       table,
       reach: reachOf(table, shown),
       where: table.where,
-      caption: table.where === 'beside' ? papers.layBeside : papers.layBeyond,
+      caption: captionOf(table, papers),
     })),
   ];
   const { scale, cells, width, height } = arranged(sheets, size, room);
@@ -119,7 +122,7 @@ const captionWidth = ({ caption }: Sheet, size: LaySize): number =>
 function arranged(sheets: readonly [Sheet, ...Sheet[]], size: LaySize, room: Room): Arranged {
   const [first, ...others] = sheets;
   const beside = others.filter(({ where }) => where === 'beside');
-  const beyond = others.filter(({ where }) => where === 'beyond');
+  const beyond = others.filter(({ where }) => where !== 'beside');
   const ways = [[sheets], sheets.map((sheet) => [sheet]), [[first, ...beyond], beside]]
     .map((rows) => rows.filter((row) => row.length > 0))
     .map((rows) => inRows(rows, size, room));

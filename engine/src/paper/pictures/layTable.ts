@@ -51,6 +51,9 @@ export function tableMarks(table: Table, fit: Fit, look: TableLook): Mark[] {
   return [
     rectangle(x, y, along, across, { ...clothStyle, fill: look.cloth }),
     ...edgeLines(table, x, y, along, across),
+    ...(table.cut ?? []).map((outline) =>
+      area(fitPath(outline, fit), { fill: inks.paper, stroke: look.line, width: mm(0.2) }),
+    ),
     ...pieces.flatMap(({ piece, outline }) => [
       area(outline, {
         ...chalkLine,

@@ -28,6 +28,7 @@ test('a cloth of the shelf becomes a length, and is known again among them', () 
   const record = kept({ name: 'winter', width: '44 in' });
   expect(asLength(record)).toEqual({ name: 'winter', length: '36 in', width: '44 in' });
   expect(asLength(kept({}))).toEqual({ length: '36 in' });
+  expect(asLength(kept({ washed: true }))).toEqual({ length: '36 in', washed: true });
   expect(isAmong(record, [asLength(record)])).toBe(true);
   expect(isAmong(record, [asLength(kept({}))])).toBe(false);
 });

@@ -14,10 +14,11 @@ export const onShelf = (shelf: readonly ShelfRecord[]): readonly ShelfRecord[] =
     .toSorted((one, other) => one.made - other.made);
 
 /** A cloth of the shelf as a length of this cloth. */
-export const asLength = ({ name, length, width }: ShelfRecord): Record<string, unknown> => ({
+export const asLength = ({ name, length, width, washed }: ShelfRecord): Record<string, unknown> => ({
   ...(name === '' ? {} : { name }),
   length,
   ...(width === '' ? {} : { width }),
+  ...(washed === true ? { washed } : {}),
 });
 
 /** Whether it is among the lengths already. */

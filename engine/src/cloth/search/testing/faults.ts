@@ -71,8 +71,9 @@ function tableFaults(table: FoundTable, { fabric }: FoundCloth, at: number): str
     const cut = panels.length + parts.length;
     if (onFold ? cut * 2 > table.layers : cut > table.layers) say(`piece ${String(i)} cuts ${String(cut)}`);
     const box = boxes[i];
-    if (!onFold || !box || table.layers === 4) continue;
+    if (!onFold || !box) continue;
     const away = [
+      ...(table.left === 'two folds' ? [box.left] : []),
       ...(table.bottom === 'fold' ? [table.across - box.bottom] : []),
       ...(table.right === 'fold' ? [table.along - box.right] : []),
     ];

@@ -150,7 +150,14 @@ describe('a cloth drawn to chalk from', () => {
     const flawed = {
       ...table,
       flaws: [box(100, 100, 50, 50)],
-      leftOver: { x: mm(200), y: mm(300), along: mm(500), across: mm(400) },
+      leftOver: {
+        x: mm(200),
+        y: mm(300),
+        along: mm(500),
+        across: mm(400),
+        opened: { along: mm(500), across: mm(800) },
+        count: 2,
+      },
     };
     const said = chalkedLay(flawed, look).flatMap(({ marks }) => placedTexts(marks).map(({ text }) => text));
     expect(said).toContain(speaker.words.workshop.flaw);

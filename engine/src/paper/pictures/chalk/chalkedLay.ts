@@ -16,7 +16,7 @@ import {
 import { chalkLine, clothStyle } from '../cloth.ts';
 import { chalkOn, mixed } from '../chalkOn.ts';
 import { fitPoint, type Fit } from '../fit.ts';
-import { edgeNames, edges, flaws, leftOver } from './clothMarks.ts';
+import { edgeNames, edges, holes, leftOver } from './clothMarks.ts';
 import { cornerLabel, edgeScale, namedWithin, scaleDepth, type EdgeValue, type Taken } from './labels.ts';
 import { numbered, type NumberedPiece } from './numbered.ts';
 import { cornersHere, namesOf, shapeOf, shareHere, titleOf } from './pieceMarks.ts';
@@ -136,6 +136,7 @@ function stretchDrawing(
         : []),
       rectangle(SIDE.left, y, right - SIDE.left, across, { ...clothStyle, stroke: null, fill: dress.cloth }),
       ...edges(table, { from, to, left: SIDE.left, right, y, across }),
+      ...holes(table, { from, to }, fit, speaker),
       ...leftOver(table, { from, to }, fit, speaker),
       ...shapes.flatMap(({ each, fill, lines }) => {
         const isHers = wearer !== undefined && each.piece.wearer === wearer;
@@ -148,7 +149,6 @@ function stretchDrawing(
           }),
         ];
       }),
-      ...flaws(table, { from, to }, fit, speaker),
       ...names,
       ...cornerWords,
       ...edgeScale(upper, y - over, 'up', { from: SIDE.left, to: width - 2 }),

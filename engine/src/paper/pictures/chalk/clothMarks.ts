@@ -1,5 +1,5 @@
 import type { FoundTable, TableEdge } from '../../../cloth/index.ts';
-import { boundsOf, flatten, point, polyline } from '../../../geometry/index.ts';
+import { boundsOf, flatten, point, polyline, type Path } from '../../../geometry/index.ts';
 import { mm, radians } from '../../../units/index.ts';
 import type { Speaker } from '../../../words/index.ts';
 import { area, dimension, inks, label, rectangle, straight, type Mark } from '../../drawing/index.ts';
@@ -79,8 +79,9 @@ export function leftOver(
   ];
   const [wide, deep] = [end.x - start.x, end.y - start.y];
   const text = speaker.text(speaker.words.workshop.leftOver, {
-    along: speaker.length(rest.along),
-    across: speaker.length(rest.across),
+    count: rest.count,
+    along: speaker.length(rest.opened.along),
+    across: speaker.length(rest.opened.across),
   });
   return [
     rectangle(start.x, start.y, wide, deep, { ...foldLine, fill: null }),
@@ -92,26 +93,42 @@ export function leftOver(
   ];
 }
 
-/** Places that nothing may be cut from. */
-export function flaws(
+/** Places that nothing may be cut from, and holes where something was cut. */
+export const holes = (
   table: FoundTable,
+  stretch: Pick<Sheet, 'from' | 'to'>,
+  fit: Fit,
+  { words: { workshop } }: Speaker,
+): Mark[] => [
+  ...(table.cut ?? []).flatMap((cut) => hole(cut, stretch, fit, workshop.cutBefore, 'none')),
+  ...table.flaws.flatMap((flaw) => hole(flaw, stretch, fit, workshop.flaw, 'cross')),
+];
+
+/** A narrower hole has no room for its name, and its neighbours say what it is. */
+const NAMED = 14;
+
+function hole(
+  outline: Path,
   { from, to }: Pick<Sheet, 'from' | 'to'>,
   fit: Fit,
-  speaker: Speaker,
+  name: string,
+  pattern: 'none' | 'cross',
 ): Mark[] {
-  return table.flaws.flatMap((flaw): Mark[] => {
-    const corners = betweenUprights(flatten(flaw).slice(0, -1), from, to).map((at) => fitPoint(at, fit));
-    if (corners.length < 3) return [];
-    const outline = polyline(corners, { closed: true });
-    const { left, right, top, bottom } = boundsOf(outline);
-    return [
-      area(outline, { pattern: 'cross', fill: inks.paper, width: mm(0.25) }),
-      label(point((left + right) / 2, (top + bottom) / 2), speaker.words.workshop.flaw, {
-        size: mm(SCALE_SIZE),
-        align: 'middle',
-        baseline: 'middle',
-        halo: inks.paper,
-      }),
-    ];
-  });
+  const corners = betweenUprights(flatten(outline).slice(0, -1), from, to).map((at) => fitPoint(at, fit));
+  if (corners.length < 3) return [];
+  const drawn = polyline(corners, { closed: true });
+  const { left, right, top, bottom } = boundsOf(drawn);
+  return [
+    area(drawn, { pattern, fill: inks.paper, width: mm(0.25) }),
+    ...(pattern === 'none' && right - left < NAMED
+      ? []
+      : [
+          label(point((left + right) / 2, (top + bottom) / 2), name, {
+            size: mm(SCALE_SIZE),
+            align: 'middle' as const,
+            baseline: 'middle' as const,
+            halo: inks.paper,
+          }),
+        ]),
+  ];
 }

@@ -2,7 +2,7 @@ import { boundsOf, flatten, type Path } from '../../geometry/index.ts';
 import { mm, type Mm } from '../../units/index.ts';
 
 /** An upright rectangle of cloth that nothing is cut from. */
-export interface LeftOver {
+export interface Free {
   readonly x: Mm;
   readonly y: Mm;
   readonly along: Mm;
@@ -12,6 +12,8 @@ export interface LeftOver {
 /** Cloth that is shorter or narrower than this is a rag. Common practice, no source. */
 const RAG = 100;
 const GRID = 5;
+/** Of a square: what binary fractions lose is no square more. */
+const HAIR = 1e-9;
 /** On a long table squares are larger, so that there are never more than these. */
 const MOST_CELLS = 400_000;
 
@@ -24,25 +26,24 @@ interface Room {
 
 /**
  * The largest rectangle that is free of all outlines, in whole squares of 5 mm (larger ones on a long table): never
- * larger than the truth. Null where it is a rag.
+ * larger than the truth; at the edges of the room exact. Null where it is a rag.
  */
-export function leftOver(room: Room, outlines: readonly Path[]): LeftOver | null {
+export function freeRectangle(room: Room, outlines: readonly Path[]): Free | null {
   const { left, right, top, bottom } = room;
   if (right - left < RAG || bottom - top < RAG) return null;
-  const rows = Math.max(1, Math.floor((bottom - top) / GRID));
+  const rows = Math.ceil((bottom - top) / GRID - HAIR);
   const step = Math.max(GRID, ((right - left) * rows) / MOST_CELLS);
-  const columns = Math.floor((right - left) / step);
+  const columns = Math.ceil((right - left) / step - HAIR);
   const taken = new Uint8Array(rows * columns);
   const grid = { left, top, step, rows, columns, taken };
   for (const outline of outlines) take(grid, outline);
   const best = largest(grid);
-  if (!best || best.columns * step < RAG || best.rows * GRID < RAG) return null;
-  return {
-    x: mm(left + best.column * step),
-    y: mm(top + best.row * GRID),
-    along: mm(best.columns * step),
-    across: mm(best.rows * GRID),
-  };
+  if (!best) return null;
+  const [x, y] = [left + best.column * step, top + best.row * GRID];
+  // The last squares may reach beyond the edges.
+  const along = Math.min(best.columns * step, right - x);
+  const across = Math.min(best.rows * GRID, bottom - y);
+  return along < RAG || across < RAG ? null : { x: mm(x), y: mm(y), along: mm(along), across: mm(across) };
 }
 
 interface Grid {
@@ -54,16 +55,16 @@ interface Grid {
   readonly taken: Uint8Array;
 }
 
-/** Marks every square that an outline touches: those its edges pass, and those whose column's middle lies inside. */
+/** Marks every square that an outline reaches into: those its edges pass, and those whose column's middle lies inside. */
 function take(grid: Grid, outline: Path): void {
   const { left, top, step, rows, columns, taken } = grid;
   const corners = flatten(outline);
   const bounds = boundsOf(outline);
-  const first = Math.max(0, Math.floor((bounds.left - left) / step));
-  const last = Math.min(columns - 1, Math.floor((bounds.right - left) / step));
+  const first = Math.max(0, Math.floor((bounds.left - left) / step + HAIR));
+  const last = Math.min(columns - 1, Math.ceil((bounds.right - left) / step - HAIR) - 1);
   const mark = (column: number, from: number, to: number): void => {
-    const low = Math.max(0, Math.floor((from - top) / GRID));
-    const high = Math.min(rows - 1, Math.floor((to - top) / GRID));
+    const low = Math.max(0, Math.floor((from - top) / GRID + HAIR));
+    const high = Math.min(rows - 1, Math.ceil((to - top) / GRID - HAIR) - 1);
     for (let row = low; row <= high; row++) taken[row * columns + column] = 1;
   };
   for (let column = first; column <= last; column++) {
@@ -72,7 +73,7 @@ function take(grid: Grid, outline: Path): void {
     const crossings: number[] = [];
     let a = corners.at(-1);
     for (const b of corners) {
-      if (a && Math.max(a.x, b.x) >= from && Math.min(a.x, b.x) <= to) {
+      if (a && Math.max(a.x, b.x) > from + HAIR && Math.min(a.x, b.x) < to - HAIR) {
         const at = (x: number, p: typeof b, q: typeof b): number =>
           p.x === q.x
             ? p.y
@@ -102,23 +103,24 @@ interface Found {
 /** The largest free rectangle, by the columns of free squares that stand on each row. */
 function largest({ rows, columns, step, taken }: Grid): Found | null {
   const height = new Int32Array(columns + 1);
+  const open = new Int32Array(columns + 1);
   let best: Found | null = null;
   let most = 0;
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++)
       height[column] = taken[row * columns + column] === 1 ? 0 : (height[column] ?? 0) + 1;
-    const open: number[] = [];
+    let count = 0;
     for (let column = 0; column <= columns; column++) {
-      const here = column === columns ? 0 : (height[column] ?? 0);
-      while (open.length > 0 && (height[open.at(-1) ?? 0] ?? 0) >= here) {
-        const high = height[open.pop() ?? 0] ?? 0;
-        const from = open.length === 0 ? 0 : (open.at(-1) ?? 0) + 1;
+      const here = height[column] ?? 0;
+      while (count > 0 && (height[open[count - 1] ?? 0] ?? 0) >= here) {
+        const high = height[open[--count] ?? 0] ?? 0;
+        const from = count === 0 ? 0 : (open[count - 1] ?? 0) + 1;
         const area = high * GRID * (column - from) * step;
         if (area <= most || high * GRID < RAG || (column - from) * step < RAG) continue;
         most = area;
         best = { column: from, row: row - high + 1, columns: column - from, rows: high };
       }
-      open.push(column);
+      open[count++] = column;
     }
   }
   return best;

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { arc, point, polyline, type Path } from '../../geometry/index.ts';
 import { mm, radians } from '../../units/index.ts';
-import { leftOver } from './left.ts';
+import { freeRectangle } from './free.ts';
 
 const room = { left: 0, right: 2000, top: 10, bottom: 1010 };
 const box = (x: number, y: number, along: number, across: number): Path =>
@@ -11,16 +11,16 @@ const box = (x: number, y: number, along: number, across: number): Path =>
   });
 
 test('all of an uncut table is left', () => {
-  expect(leftOver(room, [])).toEqual({ x: 0, y: 10, along: 2000, across: 1000 });
+  expect(freeRectangle(room, [])).toEqual({ x: 0, y: 10, along: 2000, across: 1000 });
 });
 
 test('beside a piece the larger rectangle is kept', () => {
-  expect(leftOver(room, [box(0, 10, 2000, 600)])).toMatchObject({ y: 615, along: 2000, across: 395 });
-  expect(leftOver(room, [box(0, 10, 500, 1000)])).toMatchObject({ x: 505, along: 1495, across: 1000 });
+  expect(freeRectangle(room, [box(0, 10, 2000, 600)])).toMatchObject({ y: 610, along: 2000, across: 400 });
+  expect(freeRectangle(room, [box(0, 10, 500, 1000)])).toMatchObject({ x: 500, along: 1500, across: 1000 });
 });
 
 test('inside a ring there is room, within its hollow only', () => {
-  const hollow = leftOver({ left: 0, right: 1000, top: 0, bottom: 1000 }, [...ring(500, 500, 500, 300)]);
+  const hollow = freeRectangle({ left: 0, right: 1000, top: 0, bottom: 1000 }, [...ring(500, 500, 500, 300)]);
   expect(hollow).not.toBeNull();
   const { x = 0, y = 0, along = 0, across = 0 } = hollow ?? {};
   for (const [cornerX, cornerY] of [
@@ -42,7 +42,7 @@ const turned = (x: number, y: number, reach: number, angle: number) =>
   point(x + reach * Math.cos(angle), y + reach * Math.sin(angle));
 
 test('a rag is not kept', () => {
-  expect(leftOver(room, [box(0, 10, 2000, 905)])).toBeNull();
+  expect(freeRectangle(room, [box(0, 10, 2000, 905)])).toBeNull();
 });
 
 test('it never touches a piece, and no larger one is free', () => {
@@ -72,7 +72,7 @@ test('it never touches a piece, and no larger one is free', () => {
             low = bottom;
             most = Math.max(most, (to - x) * (low - y));
           }
-      const left = leftOver(room, pieces);
+      const left = freeRectangle(room, pieces);
       expect(left ? (left.along * left.across) / 10_000 : 0).toBe(most);
     }),
   );

@@ -1,0 +1,74 @@
+import type { Figure, Notice } from '../../figure/index.ts';
+import type { Mm } from '../../units/index.ts';
+import { caution, problem } from '../codes.ts';
+import type { Fabric } from '../fabric.ts';
+import type { Lay } from '../lays/lay.ts';
+import type { LayKind } from '../options.ts';
+import { assembled } from '../search/assemble.ts';
+import { takenBefore } from '../search/before.ts';
+import { boundOf } from '../search/bound.ts';
+import type { ClothJob, ClothLength, FoundCloth } from '../search/found.ts';
+import { usableOf } from '../search/strip.ts';
+import { inTurn, type HandLaid, type InTurn } from './inTurn.ts';
+import { leastOf } from './least.ts';
+import { handTables } from './tables.ts';
+
+/** One skirt, and every way to lay it by itself on the bolt. */
+export interface HandSkirt {
+  readonly wearer: string;
+  readonly lays: readonly Lay[];
+}
+
+/**
+ * The skirts of one cloth laid one after the other in one way, as they are laid by hand: the oldest length first,
+ * each skirt on the first length that is long enough. A skirt that can't be laid this way is laid in the way that takes
+ * least of it. Never a search: it is there at once.
+ */
+export function layByHand(skirts: readonly HandSkirt[], job: ClothJob, kind: LayKind): FoundCloth {
+  const { fabric, lengths } = job;
+  const notices: Notice[] = [];
+  const others: string[] = [];
+  const able = skirts.flatMap((of): InTurn<HandSkirt>[] => {
+    const { wearer, lays } = of;
+    const asked = lays.find((each) => each.kind === kind);
+    const lay = asked?.fits === true ? asked : leastOf(lays, fabric);
+    if (!lay || (skirts.length === 1 && lay !== asked)) {
+      // By itself a skirt that can't be laid so is not laid at all: why is known of its own lay.
+      const why = wearer === '' ? asked?.notices.filter(({ level }) => level === 'problem') : undefined;
+      notices.push(...(why ?? [problem('cloth.noWay', { wearer })]));
+      return [];
+    }
+    if (lay.kind !== kind) others.push(wearer);
+    const isFree = lengths.map((length) => isAsTheBolt(length, fabric));
+    return [{ of, on: (at) => (isFree[at] ? lay : undefined), anyhow: lay }];
+  });
+  const laid = inTurn(able, job);
+  for (const { of, lay } of laid.filter(({ short }) => short))
+    notices.push(problem('cloth.notEnoughFor', { wearer: of.wearer || 'nobody', needed: lay.clothBefore }));
+  if (others.length > 0) notices.push(caution('cloth.otherWay', { wearers: others.join(', '), lay: kind }));
+  if (fabric.pattern?.match === true || fabric.between.value > 0) notices.push(caution('cloth.byEye'));
+  return assembled(
+    { job, way: kind, handBefore: leastByHand(skirts, laid, job) },
+    { tables: handTables(laid, job), bound: boundOf(job, kind, []), evaluations: 0, notices },
+  );
+}
+
+/** Each skirt in the way that takes least of it by hand; null where one can't be laid at all. */
+function leastByHand(
+  skirts: readonly HandSkirt[],
+  laid: readonly HandLaid<HandSkirt>[],
+  { fabric, lengths }: ClothJob,
+): Figure<Mm> | null {
+  const least = skirts.map((skirt) => ({
+    after: leastOf(skirt.lays, fabric)?.clothAfter.value ?? NaN,
+    from: lengths[laid.find(({ of }) => of === skirt)?.length ?? -1],
+  }));
+  return least.some(({ after }) => Number.isNaN(after)) ? null : takenBefore(least, 'cloth.byHand', fabric);
+}
+
+/** Lays of one skirt are made for the whole width of the bolt, and go round no flaw. */
+const isAsTheBolt = (length: ClothLength, fabric: Fabric): boolean =>
+  length.length === null ||
+  (length.flaws.length === 0 && usableOf(length, fabric) >= fabric.usable.value - HAIR);
+
+const HAIR = 1e-6;

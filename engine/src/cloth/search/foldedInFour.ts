@@ -1,0 +1,56 @@
+import type { Cutting } from '../blocks.ts';
+import type { CutPiece } from '../cutPieces.ts';
+import { pairAll } from '../lays/pairs.ts';
+import type { Wanted } from './found.ts';
+import type { Lying, OnFold } from './lying.ts';
+
+const isPanel = ({ copies }: CutPiece): boolean => (copies[0]?.panels.length ?? 0) > 0;
+
+/** Panels that may lie with their middle on a fold across the bolt, their length across it. */
+const mayFold = (cut: CutPiece): boolean => isPanel(cut) && cut.symmetric && cut.swing === 0;
+
+/**
+ * Through four layers: of two panels that are alike half of one, its middle at the edge with two folds; four of
+ * any other piece at once, two of them mirrored. What makes neither is cut in a single layer besides.
+ */
+export function onDoubleFold({ wearer, mains, parts }: Wanted): {
+  readonly lying: readonly Lying[];
+  readonly loose: readonly Lying[];
+} {
+  const all = [...mains, ...parts];
+  const { pairs, odd } = pairAll(all);
+  const folded = pairs.filter(({ cut }) => mayFold(cut));
+  const { fours, left } = foursOf(pairs.filter(({ cut }) => !mayFold(cut)));
+  const as =
+    (onFold: OnFold) =>
+    (cutting: Cutting): Lying => ({
+      wearer,
+      cutting,
+      stance: onFold === 'start' || cutting.cut.grain === 'across' ? 'across' : 'along',
+      onFold,
+    });
+  return {
+    lying: [...folded.map(as('start')), ...fours.map(as('no'))],
+    loose: [...odd, ...left].map(as('no')),
+  };
+}
+
+/** Two pairs of a shape are cut at once; the pieces of a pair that is left over one by one. */
+function foursOf(pairs: readonly Cutting[]): {
+  readonly fours: readonly Cutting[];
+  readonly left: readonly Cutting[];
+} {
+  const fours: Cutting[] = [];
+  const waiting = new Map<CutPiece, Cutting>();
+  for (const pair of pairs) {
+    const other = waiting.get(pair.cut);
+    if (other) {
+      fours.push({ cut: pair.cut, copies: [...other.copies, ...pair.copies] });
+      waiting.delete(pair.cut);
+    } else waiting.set(pair.cut, pair);
+  }
+  const left = [...waiting.values()].flatMap(({ cut, copies }) =>
+    copies.map((copy) => ({ cut, copies: [copy] })),
+  );
+  return { fours, left };
+}
