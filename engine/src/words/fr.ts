@@ -2662,6 +2662,12 @@ export const fr: Catalogue = {
     nothingOnShelf: 'Rien sur l’étagère pour l’instant.',
     clothColour: 'Couleur du tissu',
     clothName: 'Comment il s’appelle',
+    otherCloths: 'Autres tissus de cette jupe',
+    otherClothsAbout:
+      'Des volants, des panneaux, une ceinture ou d’autres pièces peuvent se couper dans un tissu à eux.',
+    otherClothAdd: 'Couper quelque chose dans un autre tissu',
+    otherClothAway: 'Enlever ce tissu',
+    otherClothPieces: 'On y coupe',
     clothWidth: 'Laize',
     clothWeight: 'En main',
     clothWashed: 'Il a été lavé',
