@@ -70,7 +70,15 @@ export type {
   HowMany,
   PlannedCloth,
 } from './workshop/index.ts';
-export { clothJobOf, layFound, layKinds, searchCloth, seamMeets, wantedOf } from './cloth/index.ts';
+export {
+  clothJobOf,
+  contrastChoices,
+  layFound,
+  layKinds,
+  searchCloth,
+  seamMeets,
+  wantedOf,
+} from './cloth/index.ts';
 export type { ClothEffort, ClothJob, FoundCloth, LayKind, SeamMeet, Wanted } from './cloth/index.ts';
 export type { Figure, Notice } from './figure/index.ts';
 export { parseLength, writeLength } from './units/index.ts';

@@ -157,7 +157,11 @@ function shoppingLines({ plan, speaker, width }: CardInput): string[] {
     {
       rows: plan.supplies.items.map((item) => [
         items[item.what],
-        [item.colour ? speaker.colour(item.colour) : '', item.width ? speaker.value(item.width) : '']
+        [
+          item.name ?? '',
+          item.colour ? speaker.colour(item.colour) : '',
+          item.width ? speaker.value(item.width) : '',
+        ]
           .filter((each) => each !== '')
           .join(' '),
         buyText(item, speaker),

@@ -73,6 +73,7 @@ export type ClothNoticeCode =
   | 'cloth.contrastAll'
   | 'cloth.shrinkApart'
   | 'cloth.weighApart'
+  | 'cloth.rowHardlySeen'
   | 'cloth.notEnoughAtHand'
   | 'cloth.foldTurnsPrint'
   | 'cloth.matchInOneLayer'

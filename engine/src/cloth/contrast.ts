@@ -111,8 +111,19 @@ function pieceOf(name: ContrastName): { readonly piece: string; readonly number:
   return { piece: `${isPart ? 'part' : 'panel'} ${plain}`, number };
 }
 
+/** Pieces of this skirt that may be cut from a cloth of their own, each with its name for the words; never all that it has. */
+export const contrastChoices = (
+  skirt: Skirt,
+): readonly { readonly name: ContrastName; readonly piece: string }[] =>
+  contrastNames.flatMap((name) => {
+    if (!isThere(skirt, name) || skirt.panels.every((panel) => isPanel(skirt, panel, name))) return [];
+    if (name.startsWith('tier ')) return [{ name, piece: name }];
+    return [{ name, piece: `${partNames.some((each) => each === name) ? 'part' : 'panel'} ${name}` }];
+  });
+
 const isThere = (skirt: Skirt, name: ContrastName): boolean =>
-  skirt.panels.some((panel) => isPanel(skirt, panel, name)) || skirt.parts.some((part) => part.name === name);
+  skirt.panels.some((panel) => isPanel(skirt, panel, name)) ||
+  skirt.parts.some((part) => part.name === name && part.cloth === 'skirt');
 
 function isPanel({ rounds }: Skirt, panel: Panel, name: ContrastName): boolean {
   if (panel.name === 'tier')

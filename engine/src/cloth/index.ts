@@ -18,7 +18,8 @@ export {
 } from './whose.ts';
 export { called } from './called.ts';
 export { clothsDiffer } from './differ.ts';
-export { contrastOptions, type ContrastName, type ContrastOptions } from './contrast.ts';
+export { hardlySeen } from './seen.ts';
+export { contrastChoices, contrastOptions, type ContrastName, type ContrastOptions } from './contrast.ts';
 export { readFabric, type Fabric } from './fabric.ts';
 export { clothOptions, layKinds, type ClothOptions, type LayKind } from './options.ts';
 export type { ClothEffort } from './search/effort.ts';

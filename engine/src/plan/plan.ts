@@ -2,6 +2,7 @@ import { readBody, strideNeed, type Body, type Stride } from '../body/index.ts';
 import {
   clothsDiffer,
   clothsOf,
+  hardlySeen,
   layAll,
   layContrast,
   layLining,
@@ -107,7 +108,7 @@ export function planOnCloth(start: Unlaid, laid: Laid): SkirtPlan {
   const found: [Stage, readonly Notice[]][] = [
     ['body', [...body.notices, ...stride.notices]],
     ['cut', skirt.notices],
-    ['ribbons', ribbons.notices],
+    ['ribbons', [...ribbons.notices, ...hardlySeen(skirt, cloths, ribbons)]],
     ['cloth', [...cloth.notices, ...(lining?.notices ?? []), ...others, ...clothsDiffer(cloths)]],
     ['supplies', supplies.notices],
   ];

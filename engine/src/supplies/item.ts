@@ -38,6 +38,8 @@ export interface Item {
     | 'thread'
     | 'overlock thread'
     | Notion;
+  /** What the maker calls it; left out where it has no name of its own. */
+  readonly name?: string;
   /** Null where it is of no colour, or of the cloth's. */
   readonly colour: Colour | null;
   /** Of what is sold by length. */

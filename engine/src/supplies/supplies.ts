@@ -94,11 +94,12 @@ function noticesOf({ ribbons, clothOptions, ribbonOptions }: SuppliesInput): Not
 
 function clothItem(
   { chosen }: ClothPlan,
-  { colour, width, price }: ClothOptions,
+  { name, colour, width, price }: ClothOptions,
   input: SuppliesInput,
 ): Item {
   return {
     what: 'cloth',
+    ...(name === '' ? {} : { name }),
     colour,
     width: figure.length(width, 'supplies.boltWidth'),
     need: chosen.clothBefore,

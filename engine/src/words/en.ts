@@ -1014,6 +1014,8 @@ export const en: Catalogue = {
       '{cloth, select, none {The {colour} cloth} other {{cloth} ({colour})}} still loses {lengthwise} of its length and {crosswise} of its width in the first wash, and {otherCloth, select, none {the {otherColour} cloth} other {{otherCloth} ({otherColour})}} {otherLengthwise} and {otherCrosswise}: sewn together unwashed, their seams would draw up. Wash and dry every cloth before you cut.',
     'cloth.weighApart':
       '{cloth, select, none {The {colour} cloth} other {{cloth} ({colour})}} is {weight} and the skirt’s own cloth {own}. Where they are sewn together choose the needle by the heavier, press by the lighter, and try a seam on scraps.',
+    'cloth.rowHardlySeen':
+      '{rows, plural, one {Row {row} hardly shows} other {# rows from row {row} up hardly show}} from across a room: {ribbon} on {cloth, select, none {the {colour} cloth} other {{cloth} ({colour})}}. Where that is not what you wish, take another ribbon or cloth for {rows, plural, one {it} other {them}}.',
     'cloth.notEnoughAtHand':
       'The cloth at hand is not enough: no room was found for {count, plural, one {# piece} other {# pieces}} ({piece}). Buy more, or take a shorter or less full skirt.',
     'cloth.foldTurnsPrint':
@@ -2499,6 +2501,11 @@ export const en: Catalogue = {
     nothingOnShelf: 'Nothing on the shelf yet.',
     clothColour: 'Colour of the cloth',
     clothName: 'What it is called',
+    otherCloths: 'Other cloths in this skirt',
+    otherClothsAbout: 'Tiers, panels, a band or other pieces can be cut from a cloth of their own.',
+    otherClothAdd: 'Cut something from another cloth',
+    otherClothAway: 'Take this cloth away',
+    otherClothPieces: 'Cut from it',
     clothWidth: 'Width of the bolt',
     clothWeight: 'In the hand',
     clothWashed: 'It has been washed',

@@ -1133,6 +1133,8 @@ export const fr: Catalogue = {
       '{cloth, select, none {Le tissu {colour}} other {{cloth} ({colour})}} perd encore {lengthwise} en longueur et {crosswise} en largeur au premier lavage, et {otherCloth, select, none {le tissu {otherColour}} other {{otherCloth} ({otherColour})}} {otherLengthwise} et {otherCrosswise} : cousus ensemble sans lavage, leurs coutures fronceraient. Lavez et séchez chaque tissu avant de couper.',
     'cloth.weighApart':
       '{cloth, select, none {Le tissu {colour}} other {{cloth} ({colour})}} est {weight} et celui de la jupe {own}. Là où ils sont cousus ensemble, choisissez l’aiguille d’après le plus lourd, repassez d’après le plus léger, et essayez une couture sur des chutes.',
+    'cloth.rowHardlySeen':
+      '{rows, plural, one {Le rang {row} ne se voit guère} other {# rangs à partir du rang {row} ne se voient guère}} de l’autre bout d’une pièce : {ribbon} sur {cloth, select, none {le tissu {colour}} other {{cloth} ({colour})}}. Si ce n’est pas voulu, prenez un autre ruban ou un autre tissu.',
     'cloth.notEnoughAtHand':
       'Le tissu qu’il y a ne suffit pas : pas de place trouvée pour {count, plural, one {# pièce} other {# pièces}} ({piece}). Achetez-en, ou prenez une jupe plus courte ou moins ample.',
     'cloth.foldTurnsPrint':
@@ -2660,6 +2662,12 @@ export const fr: Catalogue = {
     nothingOnShelf: 'Rien sur l’étagère pour l’instant.',
     clothColour: 'Couleur du tissu',
     clothName: 'Comment il s’appelle',
+    otherCloths: 'Autres tissus de cette jupe',
+    otherClothsAbout:
+      'Des volants, des panneaux, une ceinture ou d’autres pièces peuvent se couper dans un tissu à eux.',
+    otherClothAdd: 'Couper quelque chose dans un autre tissu',
+    otherClothAway: 'Enlever ce tissu',
+    otherClothPieces: 'On y coupe',
     clothWidth: 'Laize',
     clothWeight: 'En main',
     clothWashed: 'Il a été lavé',

@@ -206,6 +206,11 @@ export interface TableWords {
   // Cloth.
   readonly clothColour: string;
   readonly clothName: string;
+  readonly otherCloths: string;
+  readonly otherClothsAbout: string;
+  readonly otherClothAdd: string;
+  readonly otherClothAway: string;
+  readonly otherClothPieces: string;
   readonly clothWidth: string;
   readonly clothWeight: string;
   readonly clothWashed: string;

@@ -65,6 +65,7 @@ function adviceLines(items: readonly Item[], speaker: Speaker): Words[] {
 
 function nameOf(item: Item, speaker: Speaker) {
   const details = [
+    item.name ?? '',
     item.colour ? speaker.colour(item.colour) : '',
     item.width ? speaker.value(item.width) : '',
   ].filter((each) => each !== '');

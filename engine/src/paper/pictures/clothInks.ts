@@ -43,16 +43,13 @@ export const clothSwatches = (
 
 const LETTER = 0.52;
 
-/**
- * Which fill is which cloth, in lines from a place down, for a skirt of several; nothing for others. `size` is the em of its
- * words.
- */
+/** Which fill is which cloth, in lines from a place down. `size` is the em of its words. */
 export function clothLegend(
-  { cloths }: Cut,
+  cloths: readonly SkirtCloth[],
   speaker: Speaker,
   { left, top, room, size }: { left: number; top: number; room: number; size: Mm },
 ): { readonly marks: readonly Mark[]; readonly height: number } {
-  if (cloths.length === 1) return { marks: [], height: 0 };
+  if (cloths.length === 0) return { marks: [], height: 0 };
   const line = size * 1.5;
   let [x, y] = [left, top];
   const marks = cloths.flatMap((cloth): Mark[] => {

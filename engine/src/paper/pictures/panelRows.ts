@@ -39,7 +39,7 @@ export function panelRows(plan: SkirtPlan, speaker: Speaker): Drawing {
   const top = tiers ? TOP + NAMED : TOP;
   const open = opened(panelKinds(plan), tiers, WIDTH - right - LEFT, top);
   const bottom = Math.max(...open.map((each) => each.bottom));
-  const legend = clothLegend(plan, speaker, {
+  const legend = clothLegend(plan.cloths.length > 1 ? plan.cloths : [], speaker, {
     left: LEFT,
     top: bottom + BOTTOM + 0.6,
     room: WIDTH - LEFT,

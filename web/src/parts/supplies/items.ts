@@ -10,8 +10,8 @@ export const itemKey = ({ what, colour, width }: Item): string =>
   [what, colour?.name ?? '', colour?.hex ?? '', width ? width.value.toFixed(1) : ''].join('|');
 
 /** `teal, ⅞ in`: which of its kind. */
-export const whichOf = ({ colour, width }: Item, speaker: Speaker): string =>
-  [colour && speaker.colour(colour), width && speaker.value(width)].filter(Boolean).join(', ');
+export const whichOf = ({ name, colour, width }: Item, speaker: Speaker): string =>
+  [name, colour && speaker.colour(colour), width && speaker.value(width)].filter(Boolean).join(', ');
 
 /** A price as it stands in a document, with the decimal mark of the reader's language. */
 export const shownPrice = (price: string | undefined, speaker: Speaker): string =>

@@ -1,6 +1,7 @@
 import type { Figure } from '../../../figure/index.ts';
 import type { SkirtPlan } from '../../../plan/index.ts';
 import type { Speaker } from '../../../words/index.ts';
+import { clothCalled } from '../../pictures/clothInks.ts';
 import { isCharted } from '../../pictures/pieces/charted.ts';
 
 /** A number of the card, and what it is called there. */
@@ -11,7 +12,7 @@ export interface CardFigure {
 
 /** The figures of a card, in its order: those that mean something for the way this skirt is marked and made. */
 export function cardFigures(plan: SkirtPlan, speaker: Speaker): CardFigure[] {
-  const { skirt, cloth, lining } = plan;
+  const { skirt, lining } = plan;
   const { papers } = speaker.words;
   const plain = (figures: readonly (Figure | null | undefined)[]): CardFigure[] =>
     figures.flatMap((figure) => (figure ? [{ name: speaker.name(figure), figure }] : []));
@@ -20,7 +21,8 @@ export function cardFigures(plan: SkirtPlan, speaker: Speaker): CardFigure[] {
     ...plain(markFigures(plan)),
     ...tierFigures(plan, speaker),
     ...roundFigures(plan, speaker),
-    ...plain([plan.stride.everyday, ...waistFigures(plan), ...extraFigures(plan), cloth.chosen.clothBefore]),
+    ...plain([plan.stride.everyday, ...waistFigures(plan), ...extraFigures(plan)]),
+    ...clothFigures(plan, speaker),
     ...(liningCloth
       ? [{ name: `${papers.clothOf.lining} · ${speaker.name(liningCloth)}`, figure: liningCloth }]
       : []),
@@ -32,6 +34,14 @@ export function cardFigures(plan: SkirtPlan, speaker: Speaker): CardFigure[] {
     ]),
   ];
 }
+
+/** What each cloth takes; of several each says which. */
+const clothFigures = ({ cloths, cloth, contrast }: SkirtPlan, speaker: Speaker): CardFigure[] =>
+  cloths.map((each) => {
+    const figure = (contrast.find(({ at }) => at === each.which)?.cloth ?? cloth).chosen.clothBefore;
+    const name = speaker.name(figure);
+    return { name: cloths.length > 1 ? `${clothCalled(each, speaker)} · ${name}` : name, figure };
+  });
 
 /** Round the top and the hem; where both have one name, each says where. */
 function roundFigures({ skirt: { opening, hemRound } }: SkirtPlan, speaker: Speaker): CardFigure[] {

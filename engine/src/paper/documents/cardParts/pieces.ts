@@ -12,6 +12,7 @@ import {
   table,
   type Block,
 } from '../../layout/index.ts';
+import { clothNamed } from '../../pictures/clothInks.ts';
 import { partPictures, pieceChart } from '../../pictures/pieceChart.ts';
 import { cutText } from '../../pictures/pieces/chartPiece.ts';
 
@@ -38,6 +39,10 @@ export function partsTable(plan: SkirtPlan, speaker: Speaker, drawn: boolean): B
   const { parts } = plan.skirt;
   if (parts.length === 0) return [];
   const { papers } = speaker.words;
+  const clothIn = ({ name, cloth }: Part): string[] =>
+    cloth === 'skirt'
+      ? [clothNamed(plan, name, speaker)].filter((each) => each !== '')
+      : [papers.clothOf[cloth]];
   const pictures = drawn ? partPictures(plan, speaker, THUMB) : [];
   return [
     heading(3, papers.partsHeading),
@@ -50,10 +55,7 @@ export function partsTable(plan: SkirtPlan, speaker: Speaker, drawn: boolean): B
       ],
       alike(parts, speaker).map(({ names: called, part, count, measures, i }) => [
         ...pictures.slice(i, i + 1),
-        [
-          bold(capital(called)),
-          ...(part.cloth === 'skirt' ? [] : [plain(` (${papers.clothOf[part.cloth]})`)]),
-        ],
+        [bold(capital(called)), ...clothIn(part).map((name) => plain(` (${name})`))],
         capital(cutText(count, part.mirrored ? Math.floor(count / 2) : 0, speaker)),
         measures,
       ]),

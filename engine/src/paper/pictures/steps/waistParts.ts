@@ -1,9 +1,11 @@
 import { arc, line, point, polyline, type Path, type Point } from '../../../geometry/index.ts';
+import type { PartName } from '../../../skirt/index.ts';
 import { mm, radians } from '../../../units/index.ts';
 import { circle, inks, rectangle, stroke, type Mark } from '../../drawing/index.ts';
 import { curve, lineTo, zigzag } from './lines.ts';
 import type { Scene } from './picture.ts';
 import { cloth, edgeOn } from './surface.ts';
+import { firstPanel, toned } from './tone.ts';
 
 /** Whether the step's own words say this. */
 export const says = ({ step }: Scene, code: Scene['step']['sentences'][number]['code']): boolean =>
@@ -87,11 +89,15 @@ const bend = (x: number, y: number, radius: number, from: number, sweep: number)
 ];
 
 /** One cloth from the raw edge at the seam over the fold to its other edge, which lies turned under just below the seam. */
-export function foldedOver({ x, fold, seam, end, allowance }: FoldedOver): Mark[] {
+export function foldedOver(
+  scene: Scene,
+  strip: PartName,
+  { x, fold, seam, end, allowance }: FoldedOver,
+): Mark[] {
   const outer = x - 2 * STEP;
   const inner = x + IN;
   const covers = seam + 2.6;
-  const strip: Path = [
+  const path: Path = [
     line(point(x - STEP, seam - allowance), point(x - STEP, seam - STEP / 2)),
     ...bend(x - 1.5 * STEP, seam - STEP / 2, STEP / 2, 0, Math.PI),
     line(point(outer, seam - STEP / 2), point(outer, fold)),
@@ -100,7 +106,10 @@ export function foldedOver({ x, fold, seam, end, allowance }: FoldedOver): Mark[
     ...bend(inner - STEP / 2, covers, STEP / 2, 0, Math.PI),
     line(point(inner - STEP, covers), point(inner - STEP, covers - allowance)),
   ];
-  return [...edgeOn(lineTo([x, end], [x, seam - allowance])), ...edgeOn(strip)];
+  return [
+    ...toned(scene, firstPanel(scene), edgeOn(lineTo([x, end], [x, seam - allowance]))),
+    ...toned(scene, strip, edgeOn(path)),
+  ];
 }
 
 /** Where `foldedOver` is sewn in the groove of its seam, from outside to inside. */

@@ -1,9 +1,13 @@
 import { point, polyline, type Point } from '../../../geometry/index.ts';
 import { mm } from '../../../units/index.ts';
 import { area, inks, stroke, type Mark } from '../../drawing/index.ts';
+import { patchesOf } from '../../live/worn/patches.ts';
+import { waistLook } from '../../live/worn/waistLook.ts';
+import { washOf } from '../clothInks.ts';
 import { curve, stitches } from './lines.ts';
 import { within, type Scene } from './picture.ts';
 import { ribbon } from './ribbons.ts';
+import { keepTones } from './tone.ts';
 
 /** Where a worn skirt stands: its lengths are to one scale. */
 interface Worn {
@@ -58,7 +62,7 @@ export function wornSkirt(scene: Scene, { scale, x, top, widest }: Worn): WornSk
   const casing = (sewnOn ? above.value : depth) * scale;
   return {
     marks: [
-      area(outline, { stroke: null, fill: inks.wash }),
+      keepTones([area(outline, { stroke: null, fill: inks.wash }), ...otherCloths()]),
       ...(isGathered(scene) ? gathers(on, sewnOn ? casing : casing * 0.25, casing, length) : []),
       ...folds(on, length),
       ...rows,
@@ -71,6 +75,22 @@ export function wornSkirt(scene: Scene, { scale, x, top, widest }: Worn): WornSk
     halfHem,
     bottom: top + length,
   };
+
+  /** Each piece with its cloth's tone, where there are several. */
+  function otherCloths(): Mark[] {
+    const { plan } = scene;
+    if (plan.cloths.length === 1) return [];
+    return patchesOf(plan, 'front', waistLook(plan)).flatMap(({ piece, from, to, seen }) =>
+      seen.map(([left, right]) => {
+        const [a, b] = [left, right].map((across) => Math.sin((across * Math.PI) / 2)) as [number, number];
+        const edge = (y: number): Point[] => ACROSS.map((t) => on(a + ((t + 1) / 2) * (b - a), y * length));
+        return area(polyline([...edge(from), ...edge(to).toReversed()], { closed: true }), {
+          stroke: null,
+          fill: washOf(plan, piece),
+        });
+      }),
+    );
+  }
 }
 
 /** Whether cloth is drawn up in front: by elastic or cord all round, or onto a band; behind alone it is not seen. */

@@ -7,6 +7,7 @@ import { spoken, within, type Draw, type Scene } from '../picture.ts';
 import { throughAll } from '../section.ts';
 import { turn } from '../signs.ts';
 import { cloth, patch } from '../surface.ts';
+import { firstPanel, toned } from '../tone.ts';
 import { pin } from '../tools/index.ts';
 import { block, foldedOver, gathers, groove, says } from '../waistParts.ts';
 import { measured } from '../wording.ts';
@@ -41,13 +42,17 @@ function pinned(scene: Scene): Mark[] {
   const pins = inFront ? [18, 36, 66] : [from + 5, (from + to) / 2, to - 8];
   return [
     ...turn(3.4, 4, '1'),
-    ...patch('right', {
-      left: from,
-      top: TOP,
-      right: RIGHT,
-      bottom: 35,
-      torn: inFront ? ['left', 'right', 'bottom'] : ['right', 'bottom'],
-    }),
+    ...toned(
+      scene,
+      firstPanel(scene),
+      patch('right', {
+        left: from,
+        top: TOP,
+        right: RIGHT,
+        bottom: 35,
+        torn: inFront ? ['left', 'right', 'bottom'] : ['right', 'bottom'],
+      }),
+    ),
     ...(drawn ? [gathers(from + 2, to - 2, LOW, 9)] : []),
     ...patch('wrong', {
       left: inFront ? 6 : END,
@@ -80,7 +85,7 @@ function ends(scene: Scene): Mark[] {
   return [
     ...turn(4, 42, '2'),
     ...patch('right', { left: left + 6, top: seam - 1, right, bottom: 63.5, torn: ['right', 'bottom'] }),
-    ...(tie ? cloth('right', block(left - 1.6, 46, left + 2, 53)) : []),
+    ...(tie ? toned(scene, 'tie', cloth('right', block(left - 1.6, 46, left + 2, 53))) : []),
     ...patch('wrong', { left, top: fold, right, bottom: seam, torn: ['right'] }),
     stroke(lineTo([left, fold], [right, fold]), { width: mm(0.9) }),
     ...(tie
@@ -103,7 +108,7 @@ function folded(scene: Scene): Mark[] {
   const { from, to, y } = groove(of);
   return [
     ...turn(42, 42, says(scene, 'band.ends') ? '3' : '2'),
-    ...foldedOver(of),
+    ...foldedOver(scene, 'waistband', of),
     ...throughAll(from, to, y),
     ...(height ? [measured(point(67, 40.6), point(67, 56), scene.speaker.value(height), -3)] : []),
   ];

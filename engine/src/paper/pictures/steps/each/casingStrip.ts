@@ -7,6 +7,7 @@ import { spoken, within, type Draw, type Scene } from '../picture.ts';
 import { throughAll } from '../section.ts';
 import { turn } from '../signs.ts';
 import { edgeOn, frayed, patch } from '../surface.ts';
+import { firstPanel, toned } from '../tone.ts';
 import { foldedOver, groove, ringSeen } from '../waistParts.ts';
 import { measured } from '../wording.ts';
 
@@ -31,7 +32,7 @@ function sewnOn(scene: Scene): Mark[] {
   const [x, top] = [60, 6];
   return [
     ...turn(48, 6, '2'),
-    ...edgeOn(lineTo([x, 30], [x, top])),
+    ...toned(scene, firstPanel(scene), edgeOn(lineTo([x, 30], [x, top]))),
     ...edgeOn(lineTo([x - 2.4, top], [x - 2.4, 25])),
     frayed(x - 2.4, 25.4, -1),
     ...throughAll(x - 2.4, x, top + inset),
@@ -47,7 +48,7 @@ function folded(scene: Scene): Mark[] {
   const { elastic } = scene.plan.skirt.waist;
   return [
     ...turn(6, 35, '3'),
-    ...foldedOver(of),
+    ...foldedOver(scene, 'casing strip', of),
     ...throughAll(from, to, y),
     ...(elastic
       ? [rectangle(15, 37.4, 1.7, 10.4, { dash: 'hidden', fill: inks.paper, width: mm(0.4) })]

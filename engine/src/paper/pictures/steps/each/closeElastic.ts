@@ -1,3 +1,4 @@
+import { clothsAmong } from '../../../../cloth/index.ts';
 import { point } from '../../../../geometry/index.ts';
 import { mm } from '../../../../units/index.ts';
 import { inks, rectangle, stroke, type Mark } from '../../../drawing/index.ts';
@@ -5,10 +6,12 @@ import { curve, lineTo, stitches, zigzag } from '../lines.ts';
 import type { Draw, Picture, Scene } from '../picture.ts';
 import { movement, turn } from '../signs.ts';
 import { patch } from '../surface.ts';
+import { firstPanel, toned, topPiece } from '../tone.ts';
 import { gathers as drawnUp, says } from '../waistParts.ts';
 
 /** Gathers spread evenly, the lap zigzagged, the opening closed, and the elastic caught at each side seam. */
-export const closeElastic: Draw = (scene) => (says(scene, 'closeElastic.sides') ? behind() : round(scene));
+export const closeElastic: Draw = (scene) =>
+  says(scene, 'closeElastic.sides') ? behind(scene) : round(scene);
 
 function round(scene: Scene): Picture {
   const [left, right, top] = [6, 80, 27];
@@ -23,7 +26,8 @@ function round(scene: Scene): Picture {
     rectangle(12, 6, 30, 8, { fill: inks.paper, width: mm(0.4) }),
     rectangle(30, 7.4, 30, 8, { fill: inks.paper, width: mm(0.4) }),
     ...[31.8, 34.6, 37.4, 40.2].map((x) => zigzag(lineTo([x, 7.6], [x, 15.2]), 1.7, 0.9, { width: mm(0.3) })),
-    ...patch('right', { left, top, right, bottom: 56, torn: ['bottom'] }),
+    ...toned(scene, firstPanel(scene), patch('right', { left, top, right, bottom: 56, torn: ['bottom'] })),
+    ...strip(scene, left, top, right, top + 8.6),
     stroke(gathers, { width: mm(0.25) }),
     ...stitches(lineTo([left, top + 8.6], [right, top + 8.6])),
     ...turn(43, top - 4.4, '1'),
@@ -44,11 +48,16 @@ function round(scene: Scene): Picture {
 }
 
 /** The skirt from behind, front on both sides: the back drawn up, stitched down in both side seams. */
-function behind(): Picture {
+function behind(scene: Scene): Picture {
   const [left, right, top, low] = [4, 82, 18, 30];
   const sides = [20, 66] as const;
   const marks: Mark[] = [
-    ...patch('right', { left, top, right, bottom: 55, torn: ['left', 'right', 'bottom'] }),
+    ...toned(
+      scene,
+      firstPanel(scene),
+      patch('right', { left, top, right, bottom: 55, torn: ['left', 'right', 'bottom'] }),
+    ),
+    ...strip(scene, left, top, right, low),
     drawnUp(sides[0] + 2, sides[1] - 2, low, 14),
     drawnUp(sides[0] + 2, sides[1] - 2, top + 1, 4),
     stroke([lineTo([left, top], [right, top]), lineTo([left, low], [right, low])], { width: mm(0.45) }),
@@ -70,3 +79,9 @@ function behind(): Picture {
   ];
   return { height: 59, marks };
 }
+
+/** The waist's own piece, where it is of another cloth than the panels below it. */
+const strip = (scene: Scene, left: number, top: number, right: number, bottom: number): Mark[] =>
+  clothsAmong(scene.plan.cloths, [topPiece(scene), firstPanel(scene)]).length === 1
+    ? []
+    : patch('right', { left, top, right, bottom, torn: ['left', 'right'] });

@@ -6,6 +6,7 @@ import { curve, lineTo, stitches } from '../lines.ts';
 import { spoken, within, type Draw, type Scene } from '../picture.ts';
 import { band, ribbonLook } from '../ribbons.ts';
 import { edgeOn, patch } from '../surface.ts';
+import { tiersMeeting, toned } from '../tone.ts';
 import { measured } from '../wording.ts';
 
 const SEAM = 24;
@@ -13,6 +14,7 @@ const SEAM = 24;
 /** The ribbon lies over the seam of two tiers, its lower edge on the line below it; on the right cut through. */
 export const seamRows: Draw = (scene) => {
   const { rows } = scene.plan.ribbons;
+  const tiers = tiersMeeting(scene.plan);
   const at = rows.findIndex(({ onSeam }) => onSeam !== null);
   const row = rows[Math.max(0, at)];
   const below = spoken(scene, 'below') ?? row?.onSeam ?? null;
@@ -24,7 +26,16 @@ export const seamRows: Draw = (scene) => {
   return {
     height: 58,
     marks: [
-      ...patch('right', { left, top: 5, right, bottom: 53, torn: ['left', 'right', 'top', 'bottom'] }),
+      ...toned(
+        scene,
+        tiers.above,
+        patch('right', { left, top: 5, right, bottom: 53, torn: ['left', 'right', 'top', 'bottom'] }),
+      ),
+      ...toned(
+        scene,
+        tiers.below,
+        patch('right', { left, top: SEAM, right, bottom: 53, torn: ['left', 'right', 'bottom'] }),
+      ),
       ...gathers(left, right),
       stroke(lineTo([left, SEAM], [right, SEAM]), { width: mm(0.5) }),
       stroke(lineTo([left, lower], [right, lower]), { ...chalkLine, width: mm(0.5) }),
@@ -34,7 +45,7 @@ export const seamRows: Draw = (scene) => {
       ...stitches(lineTo([left, lower - 1.4], [end - 1, lower - 1.4]), true),
       ...stitches(lineTo([left, upper + 1.4], [end - 1, upper + 1.4]), true),
       ...(below ? [measured(point(61, SEAM), point(61, lower), scene.speaker.value(below), 0)] : []),
-      ...section(scene, Math.max(0, at), upper, lower),
+      ...section(scene, Math.max(0, at), upper, lower, tiers),
     ],
   };
 };
@@ -50,11 +61,21 @@ function gathers(left: number, right: number): Mark[] {
 }
 
 /** Cut through: right side on the left with the ribbon on it, the seam's edges up behind. */
-function section(scene: Scene, row: number, upper: number, lower: number): Mark[] {
+function section(
+  scene: Scene,
+  row: number,
+  upper: number,
+  lower: number,
+  { above, below }: ReturnType<typeof tiersMeeting>,
+): Mark[] {
   const x = 73;
   return [
-    ...edgeOn(lineTo([x, 6], [x, SEAM], [x + 2.2, SEAM], [x + 2.2, SEAM - 9])),
-    ...edgeOn(lineTo([x + 4.4, SEAM - 9], [x + 4.4, SEAM + 2.2], [x, SEAM + 2.2], [x, 53])),
+    ...toned(scene, above, edgeOn(lineTo([x, 6], [x, SEAM], [x + 2.2, SEAM], [x + 2.2, SEAM - 9]))),
+    ...toned(
+      scene,
+      below,
+      edgeOn(lineTo([x + 4.4, SEAM - 9], [x + 4.4, SEAM + 2.2], [x, SEAM + 2.2], [x, 53])),
+    ),
     rectangle(x - 3, upper, 1.5, lower - upper, ribbonLook(scene, row)),
     ...[upper + 1.4, lower - 1.4].flatMap((y) => [
       stroke(lineTo([x - 4.4, y], [x + (y < SEAM + 2.2 ? 6 : 1.8), y]), { width: mm(0.5) }),

@@ -1,9 +1,11 @@
 import { point } from '../../../../geometry/index.ts';
+import type { Panel } from '../../../../skirt/index.ts';
 import { mm } from '../../../../units/index.ts';
 import { dot, group, stroke, type Mark } from '../../../drawing/index.ts';
 import { curve, lineTo, stitches } from '../lines.ts';
-import { spoken, within, type Draw } from '../picture.ts';
+import { spoken, within, type Draw, type Scene } from '../picture.ts';
 import { edgeOn, patch } from '../surface.ts';
+import { tiersMeeting, toned } from '../tone.ts';
 import { foot, pin } from '../tools/index.ts';
 import { measured } from '../wording.ts';
 
@@ -16,19 +18,24 @@ export const sewTiers: Draw = (scene) => {
   const seam = spoken(scene, 'seam');
   const inset = within(4, (seam?.value ?? 10) * 0.55, 10);
   const line = EDGE + inset;
+  const { above, below } = tiersMeeting(scene.plan);
   const gathered = scene.plan.sewing.steps.some(({ id }) => id === 'gather');
   return {
     height: 60,
     marks: [
       group(
         'tier above',
-        patch('right', {
-          left: LEFT,
-          top: EDGE,
-          right: RIGHT,
-          bottom: 52,
-          torn: ['left', 'right', 'bottom'],
-        }),
+        toned(
+          scene,
+          above,
+          patch('right', {
+            left: LEFT,
+            top: EDGE,
+            right: RIGHT,
+            bottom: 52,
+            torn: ['left', 'right', 'bottom'],
+          }),
+        ),
         { placement: { dx: mm(-1.4), dy: mm(-1.6) } },
       ),
       ...patch('wrong', {
@@ -46,7 +53,7 @@ export const sewTiers: Draw = (scene) => {
         pin({ x, y: EDGE - 4, turn: 90 }, 13, [4, 10]),
       ]),
       ...(seam ? [measured(point(61.4, EDGE), point(61.4, line), scene.speaker.value(seam), 0)] : []),
-      ...pressedUp(),
+      ...pressedUp(scene, above, below),
     ],
   };
 };
@@ -66,21 +73,25 @@ function gathers(line: number): Mark[] {
 }
 
 /** Cut through: the tier above comes down, the one below goes on, and both edges lie up behind. */
-function pressedUp(): Mark[] {
+function pressedUp(scene: Scene, above: Panel, below: Panel): Mark[] {
   const [x, seam] = [68, 32];
   return [
-    ...edgeOn(lineTo([x, 6], [x, seam], [x + 2.4, seam], [x + 2.4, seam - 12])),
-    ...edgeOn(
-      curve([
-        point(x + 4.6, seam - 12),
-        point(x + 4.8, seam - 1),
-        point(x + 4.4, seam + 2.4),
-        point(x + 1.6, seam + 3),
-        point(x + 0.4, seam + 8),
-        point(x + 1.6, seam + 14),
-        point(x - 0.6, seam + 19),
-        point(x + 1, seam + 25),
-      ]),
+    ...toned(scene, above, edgeOn(lineTo([x, 6], [x, seam], [x + 2.4, seam], [x + 2.4, seam - 12]))),
+    ...toned(
+      scene,
+      below,
+      edgeOn(
+        curve([
+          point(x + 4.6, seam - 12),
+          point(x + 4.8, seam - 1),
+          point(x + 4.4, seam + 2.4),
+          point(x + 1.6, seam + 3),
+          point(x + 0.4, seam + 8),
+          point(x + 1.6, seam + 14),
+          point(x - 0.6, seam + 19),
+          point(x + 1, seam + 25),
+        ]),
+      ),
     ),
     stroke(lineTo([x - 0.6, seam - 2.4], [x + 6.4, seam - 2.4]), { width: mm(0.6) }),
     dot(point(x + 6.4, seam - 2.4), mm(0.7)),

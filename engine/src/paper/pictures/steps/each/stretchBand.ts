@@ -7,6 +7,7 @@ import { spoken, type Draw, type Scene } from '../picture.ts';
 import { movement, turn } from '../signs.ts';
 import { edgeOn, frayed, patch } from '../surface.ts';
 import { pin } from '../tools/index.ts';
+import { firstPanel, toned } from '../tone.ts';
 import { gathers, ringSeen, says } from '../waistParts.ts';
 import { measured } from '../wording.ts';
 
@@ -52,7 +53,11 @@ function stretched(scene: Scene): Mark[] {
   const loose = wavy(lineTo([46, top + 0.4], [72, top + 0.4]), 0.9, 5);
   return [
     ...turn(4, 34, '3'),
-    ...patch('right', { left, top, right, bottom: 62, torn: ['left', 'right', 'bottom'] }),
+    ...toned(
+      scene,
+      firstPanel(scene),
+      patch('right', { left, top, right, bottom: 62, torn: ['left', 'right', 'bottom'] }),
+    ),
     gathers(drawn ? left + 2 : 48, drawn ? right - 2 : 70, low, 7),
     ...patch('right', { left, top, right, bottom: low, torn: ['left', 'right'] }),
     stroke(lineTo([left, low], [right, low]), { width: mm(0.9) }),

@@ -5,6 +5,7 @@ import { curve, lineTo, stitches } from '../lines.ts';
 import type { Draw, Scene } from '../picture.ts';
 import { movement, turn } from '../signs.ts';
 import { cloth, patch } from '../surface.ts';
+import { firstPanel, toned } from '../tone.ts';
 import { shears } from '../tools/index.ts';
 import { block, says } from '../waistParts.ts';
 
@@ -38,7 +39,11 @@ function sewnOn(scene: Scene): Mark[] {
   return [
     ...turn(4, 46, '3'),
     ...(corner ? [] : cloth('right', block(10, 46, edge + 2, 52), { width: mm(0.4) })),
-    ...patch('right', { left: edge, top: 44, right: 80, bottom: 60.5, torn: ['right', 'bottom'] }),
+    ...toned(
+      scene,
+      firstPanel(scene),
+      patch('right', { left: edge, top: 44, right: 80, bottom: 60.5, torn: ['right', 'bottom'] }),
+    ),
     ...(corner
       ? [
           ...cloth('right', block(10, 46, edge + 8, 52)),
@@ -53,7 +58,11 @@ function sewnOn(scene: Scene): Mark[] {
           ),
         ]
       : [
-          ...patch('right', { left: edge, top: 44, right: 80, bottom: 54, torn: ['right'] }),
+          ...toned(
+            scene,
+            'waistband',
+            patch('right', { left: edge, top: 44, right: 80, bottom: 54, torn: ['right'] }),
+          ),
           stroke(lineTo([edge + 10, 46], [edge + 10, 52], [edge, 52]), { dash: 'hidden', width: mm(0.45) }),
           stroke(lineTo([edge, 46], [edge + 10, 46]), { dash: 'hidden', width: mm(0.45) }),
           ...stitches(lineTo([edge + 1.2, 44.4], [edge + 1.2, 53.6])),
