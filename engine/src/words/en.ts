@@ -1977,8 +1977,11 @@ export const en: Catalogue = {
       '{side, select, on {on} within {{distance} from} other {{distance} beyond}} the {edge, select, first {upper} other {lower}} edge',
     swingCaption:
       'Hold the string at the dot. Where the dot lies beyond the cloth, mark it on the table, or on paper taped to the edge.',
-    layBeside: 'the rest beside, one layer',
-    layBeyond: 'further cloth, one layer',
+    layMore: {
+      beside: 'the rest beside, one layer',
+      beyond: 'further cloth, one layer',
+      another: 'another length of it',
+    },
     otherLays: 'The ways to lay it',
     layChosen: 'taken',
     layDoesNotFit: 'does not fit',

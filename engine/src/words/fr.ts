@@ -2130,8 +2130,11 @@ export const fr: Catalogue = {
       '{side, select, on {sur le} within {à {distance} du} other {à {distance} au-delà du}} bord {edge, select, first {supérieur} other {inférieur}}',
     swingCaption:
       'Tenez la ficelle au point. S’il tombe hors du tissu, marquez-le sur la table, ou sur du papier collé au bord.',
-    layBeside: 'le reste à côté, une épaisseur',
-    layBeyond: 'la suite du tissu, une épaisseur',
+    layMore: {
+      beside: 'le reste à côté, une épaisseur',
+      beyond: 'la suite du tissu, une épaisseur',
+      another: 'un autre coupon du même tissu',
+    },
     otherLays: 'Les façons de disposer le tissu',
     layChosen: 'retenu',
     layDoesNotFit: 'n’entre pas',

@@ -51,21 +51,40 @@ export function layPaper(input: PaperInput): PaperDocument {
       ]),
     ),
     ...refusals(lays, speaker),
-    ...liningBlocks(input, width),
+    ...otherCloths(input).flatMap((each) => otherBlocks(each, speaker, width)),
   ];
   return documentOf(input, papers.lay, flow(blocks, of, fonts));
 }
 
-/** The lining's own cloth, as it takes least. */
-function liningBlocks({ plan, speaker }: PaperInput, width: Mm): Block[] {
-  if (!plan.lining) return [];
-  const { chosen } = plan.lining;
-  const { items, papers } = speaker.words;
+interface OtherCloth {
+  readonly name: string;
+  readonly lay: Lay;
+}
+
+/** The lining's cloth, and each that single pieces are cut from. */
+function otherCloths({ plan, speaker }: PaperInput): OtherCloth[] {
+  const { items, workshop } = speaker.words;
   return [
-    heading(2, items.lining),
-    paragraph([bold(speaker.text(papers.layHeading, { lay: chosen.kind }))]),
-    picture(layPicture(chosen, speaker, 'large', { width, height: mm(90) })),
-    ...workingsOf(chosen, speaker).map((line) => paragraph(line)),
+    ...(plan.lining ? [{ name: items.lining, lay: plan.lining.chosen }] : []),
+    ...plan.contrast.map(({ options, cloth }) => ({
+      name: options.name || workshop.clothOther,
+      lay: cloth.chosen,
+    })),
+  ];
+}
+
+/** An other cloth in the way that is taken, with what it takes. */
+function otherBlocks({ name, lay }: OtherCloth, speaker: Speaker, width: Mm): Block[] {
+  const { papers } = speaker.words;
+  const told = lay.fits ? papers.layHeading : papers.layHeadingNone;
+  return [
+    together(
+      heading(2, name),
+      paragraph([bold(speaker.text(told, { lay: lay.kind }))]),
+      picture(layPicture(lay, speaker, 'large', { width, height: mm(90) })),
+    ),
+    ...workingsOf(lay, speaker).map((line) => paragraph(line)),
+    ...refusals([lay], speaker),
   ];
 }
 

@@ -57,7 +57,7 @@ interface Arranged {
 
 /**
  * The cloth on the table, to scale, with its pieces chalked on it. The bolt runs from left to right. Cloth that is laid in
- * a single layer besides is drawn after it, to the same scale.
+ * a single layer besides is drawn after it, and so is every other length, all to the same scale.
  */
 export function layPicture(
   lay: Lay,
@@ -74,7 +74,7 @@ export function layPicture(
       table,
       reach: reachOf(table, shown),
       where: table.where,
-      caption: table.where === 'beside' ? papers.layBeside : papers.layBeyond,
+      caption: papers.layMore[table.where],
     })),
   ];
   const { scale, cells, width, height } = arranged(sheets, size, room);
@@ -116,8 +116,8 @@ const captionWidth = ({ caption }: Sheet, size: LaySize): number =>
 function arranged(sheets: readonly [Sheet, ...Sheet[]], size: LaySize, room: Room): Arranged {
   const [first, ...others] = sheets;
   const beside = others.filter(({ where }) => where === 'beside');
-  const beyond = others.filter(({ where }) => where === 'beyond');
-  const ways = [[sheets], sheets.map((sheet) => [sheet]), [[first, ...beyond], beside]]
+  const further = others.filter(({ where }) => where !== 'beside');
+  const ways = [[sheets], sheets.map((sheet) => [sheet]), [[first, ...further], beside]]
     .map((rows) => rows.filter((row) => row.length > 0))
     .map((rows) => inRows(rows, size, room));
   return ways.reduce((best, way) => (way.scale > best.scale + 1e-9 ? way : best));
