@@ -1,11 +1,4 @@
-import {
-  classOfOne,
-  planClass,
-  type ClassPlan,
-  type PlannedCloth,
-  type SkirtPlan,
-  type SkirtRequest,
-} from '@ribbonwright/engine';
+import { classOfOne, planClass, type ClassPlan, type SkirtRequest } from '@ribbonwright/engine';
 
 const known = new WeakMap<SkirtRequest, ClassPlan>();
 
@@ -15,11 +8,3 @@ export function sharedPlan(request: SkirtRequest): ClassPlan {
   known.set(request, found);
   return found;
 }
-
-/** The cloths of a plan laid as the skirt is laid now, where that is not the way that takes least. */
-export const asLaid = (shared: ClassPlan, plan: SkirtPlan): readonly PlannedCloth[] =>
-  shared.cloths.map((cloth) => {
-    if (!cloth.shares.some(({ which }) => which === 'own')) return cloth;
-    const way = cloth.ways.find(({ kind, fits }) => kind === plan.cloth.chosen.kind && fits);
-    return way ? { ...cloth, chosen: way } : cloth;
-  });
