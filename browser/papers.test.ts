@@ -47,6 +47,7 @@ async function asNodeMakesThem(): Promise<Record<string, Uint8Array>> {
     fonts,
     date: new Date(),
     fromCloth: null,
+    laid: null,
   };
   const made = paperNames.map(async (name) => [name, await writePdf(makePaper(name, input).document, fonts)]);
   return Object.fromEntries(await Promise.all(made)) as Record<string, Uint8Array>;

@@ -1,13 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { Command, CommanderError, Option } from 'commander';
-import { languages, paperSizes, type Speaker } from '@ribbonwright/engine';
+import { languages, layKinds, paperSizes, type Speaker } from '@ribbonwright/engine';
 import { check } from './commands/check.ts';
 import { example, exampleNames } from './commands/example.ts';
-import { lay, wayNames, type LayOptions } from './commands/lay.ts';
+import { lay, type LayOptions } from './commands/lay.ts';
 import { papers, type PapersOptions } from './commands/papers.ts';
 import { plan, type PlanOptions } from './commands/plan.ts';
 import { schema, schemaNames } from './commands/schema.ts';
 import { FINE } from './exit.ts';
+import { usualSearch } from './laying/options.ts';
 import type { LoadOptions } from './load.ts';
 import type { Session } from './session.ts';
 
@@ -35,6 +36,8 @@ export function program(session: Session, ended: (code: number) => void): Comman
   const measure = () =>
     new Option('-m, --measure <system>', words.optionMeasure).choices(['inches', 'metric']);
   const have = () => new Option('--have <length>', words.optionHave);
+  const seed = () => new Option('--seed <number>', words.optionSeed);
+  const way = () => new Option('-w, --way <way>', words.optionWay).choices(layKinds);
   const paper = () => new Option('-p, --paper <size>', words.optionPaper).choices(paperSizes);
 
   const top = dress(new Command('ribbonwright'), [
@@ -65,9 +68,13 @@ export function program(session: Session, ended: (code: number) => void): Comman
   add('papers', words.papers, [
     'ribbonwright papers robin.skirt.json --out robin',
     'ribbonwright papers robin.skirt.json --paper a4 --language fr',
+    'ribbonwright papers saturday.class.json --seconds 60 --out saturday',
   ])
     .argument('<request>', words.requestArgument)
     .option('-o, --out <folder>', words.optionOut, 'papers')
+    .option('-s, --seconds <seconds>', words.optionPapersSeconds)
+    .addOption(seed())
+    .addOption(way())
     .addOption(paper())
     .addOption(have())
     .addOption(language())
@@ -82,9 +89,9 @@ export function program(session: Session, ended: (code: number) => void): Comman
     'ribbonwright example --of class | ribbonwright lay - --json',
   ])
     .argument('<request>', words.requestArgument)
-    .option('-s, --seconds <seconds>', words.optionSeconds, '10')
-    .option('--seed <number>', words.optionSeed, '1')
-    .addOption(new Option('-w, --way <way>', words.optionWay).choices(wayNames))
+    .option('-s, --seconds <seconds>', words.optionSeconds, usualSearch.seconds)
+    .addOption(seed().default(usualSearch.seed))
+    .addOption(way())
     .option('--json', words.optionLayJson)
     .option('-o, --out <folder>', words.optionLayOut)
     .addOption(paper())

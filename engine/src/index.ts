@@ -52,8 +52,10 @@ export type { Colour, PresetColour } from './fields/index.ts';
 export { fromCloth, handlesOf, hasProblems, moved, planSkirt } from './plan/index.ts';
 export type { FromCloth, Handle, HandleName, SkirtPlan, Stage, StagedNotice } from './plan/index.ts';
 export {
+  asLaid,
   classHasProblems,
   howMany,
+  laidClass,
   planClass,
   planLaid,
   searchPlan,

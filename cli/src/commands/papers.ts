@@ -1,14 +1,17 @@
 import {
   classHasProblems,
+  classOfOne,
   foldDiagram,
   foldStages,
   isCharted,
   isClassText,
   hasProblems,
+  laidClass,
   layPicture,
   makePaper,
   panelPicture,
   planClass,
+  planLaid,
   panelRows,
   pieceChart,
   paperNames,
@@ -22,25 +25,39 @@ import {
 } from '@ribbonwright/engine';
 import { FINE, PROBLEMS } from '../exit.ts';
 import { loadFonts } from '../fonts.ts';
-import { loadClass, loadSkirt, readDocument, type LoadOptions } from '../load.ts';
-import { layFiles } from '../laying/files.ts';
+import { loadClass, loadSkirt, readDocument, type Loaded, type LoadOptions } from '../load.ts';
+import { chalkedLengths, layFiles } from '../laying/files.ts';
+import type { Asked } from '../laying/messages.ts';
+import { readSearch, usualSearch, type SearchOptions } from '../laying/options.ts';
+import { searchShown } from '../laying/searchShown.ts';
 import type { Session } from '../session.ts';
+import type { Terminal } from '../terminal.ts';
 import { today } from '../today.ts';
 import { writeAll, type OutFile } from '../write.ts';
 
-export interface PapersOptions extends LoadOptions {
+export interface PapersOptions extends LoadOptions, Partial<SearchOptions> {
   readonly out: string;
 }
+
+/** Any option of a search asks for one; without, everything is laid by hand, at once. */
+const isSearched = ({ seconds, seed, way }: PapersOptions): boolean =>
+  [seconds, seed, way].some((each) => each !== undefined);
 
 /** Writes the papers as PDF, and their drawings as SVG, with a line of progress for each. */
 export async function papers(file: string, options: PapersOptions, session: Session): Promise<number> {
   const { terminal } = session;
   const text = await readDocument(file, options, session);
-  if (isClassText(text)) return classPapers(text, options, session);
+  const wanted = isSearched(options) ? readSearch({ ...usualSearch, ...options }, session) : null;
+  if (isClassText(text)) return classPapers(text, wanted, options, session);
   const loaded = await loadSkirt(text, options, session);
   const { speaker } = loaded;
   const { command } = speaker.words;
-  const input: PaperInput = { ...loaded, fonts: loadFonts(), date: today(terminal.environment) };
+  const input: PaperInput = {
+    ...loaded,
+    ...(wanted ? await searchedSkirt(loaded, { ...wanted, text, shelf: false }, terminal) : { laid: null }),
+    fonts: loadFonts(),
+    date: today(terminal.environment),
+  };
   const files: OutFile[] = [];
   const progress = (name: string): void => {
     terminal.note(`${speaker.text(command.writing, { file: name })}\n`);
@@ -56,20 +73,39 @@ export async function papers(file: string, options: PapersOptions, session: Sess
   }
   writeAll(options.out, files, speaker);
   terminal.note(`${speaker.text(command.wrote, { count: files.length, folder: options.out })}\n`);
-  return hasProblems(loaded.plan) ? PROBLEMS : FINE;
+  return hasProblems(input.plan) ? PROBLEMS : FINE;
 }
 
-/** The papers of a class: its cloths as they are laid by hand, at once. */
-async function classPapers(text: string, options: PapersOptions, session: Session): Promise<number> {
+/** The skirt laid as closely as a search finds. */
+async function searchedSkirt(
+  { plan: { request }, speaker }: Loaded,
+  asked: Asked,
+  terminal: Terminal,
+): Promise<Pick<PaperInput, 'plan' | 'laid'>> {
+  const { lays } = await searchShown(classOfOne(request), asked, speaker, terminal);
+  const plan = planLaid(request, lays);
+  return { plan, laid: laidClass(plan, lays) };
+}
+
+/** The papers of a class: its cloths as they are laid by hand, or as a search finds. */
+async function classPapers(
+  text: string,
+  wanted: ReturnType<typeof readSearch> | null,
+  options: PapersOptions,
+  session: Session,
+): Promise<number> {
+  const { terminal } = session;
   const { request, speaker } = await loadClass(text, options, session);
-  const plan = planClass(request);
-  await layFiles(plan, speaker, options.out, session.terminal);
+  const plan = wanted
+    ? (await searchShown(request, { ...wanted, text, shelf: false }, speaker, terminal)).plan
+    : planClass(request);
+  await layFiles(plan, speaker, options.out, terminal);
   return classHasProblems(plan) ? PROBLEMS : FINE;
 }
 
 /** Drawings that stand for themselves: to put on a wall, a slide or a screen. */
 function drawingsOf(input: PaperInput): [string, Drawing][] {
-  const { plan, speaker } = input;
+  const { plan, speaker, laid } = input;
   const room = { width: 180 as Mm, height: 120 as Mm };
   const [cardPage] = makePaper('card', input).document.pages;
   return [
@@ -91,5 +127,6 @@ function drawingsOf(input: PaperInput): [string, Drawing][] {
         }),
       ]),
     ),
+    ...(laid ? chalkedLengths(laid, speaker) : []),
   ];
 }

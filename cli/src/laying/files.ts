@@ -4,6 +4,7 @@ import {
   writePdf,
   writeSvg,
   type ClassPlan,
+  type Drawing,
   type Speaker,
 } from '@ribbonwright/engine';
 import { loadFonts } from '../fonts.ts';
@@ -26,12 +27,19 @@ export async function layFiles(
   progress('lay.pdf');
   const paper = classLayPaper({ plan, speaker, fonts, date: today(terminal.environment) });
   const files: OutFile[] = [{ name: 'lay.pdf', content: await writePdf(paper, fonts) }];
-  for (const [at, cloth] of plan.cloths.entries())
-    for (const [i, drawing] of lengthPictures(cloth, speaker).entries()) {
-      const name = `lay-${String(at + 1)}-${String(i + 1)}.svg`;
-      progress(name);
-      files.push({ name, content: writeSvg(drawing, { fonts }) });
-    }
+  for (const [name, drawing] of chalkedLengths(plan, speaker)) {
+    progress(`${name}.svg`);
+    files.push({ name: `${name}.svg`, content: writeSvg(drawing, { fonts }) });
+  }
   writeAll(folder, files, speaker);
   terminal.note(`${speaker.text(command.wrote, { count: files.length, folder })}\n`);
 }
+
+/** Each length of each cloth, drawn to chalk from, under the name of its file. */
+export const chalkedLengths = ({ cloths }: ClassPlan, speaker: Speaker): [string, Drawing][] =>
+  cloths.flatMap((cloth, at) =>
+    lengthPictures(cloth, speaker).map((drawing, i): [string, Drawing] => [
+      `lay-${String(at + 1)}-${String(i + 1)}`,
+      drawing,
+    ]),
+  );

@@ -1,10 +1,19 @@
-import { planClass, withFound, type ClassPlan, type ClassRequest, type HowMany } from '@ribbonwright/engine';
+import {
+  planClass,
+  withFound,
+  type ClassPlan,
+  type ClassRequest,
+  type ClothLay,
+  type HowMany,
+} from '@ribbonwright/engine';
 import type { Terminal } from '../terminal.ts';
 import type { Asked, Told } from './messages.ts';
 import { searchThread } from './thread.ts';
 
 export interface Searched {
   readonly plan: ClassPlan;
+  /** The best that was found of each cloth and way, where anything was. */
+  readonly lays: readonly ClothLay[];
   readonly shelf: readonly HowMany[];
   /** Whether somebody stopped it before its time was over. */
   readonly isStopped: boolean;
@@ -24,6 +33,7 @@ export function search(
   showing: (plan: ClassPlan, at: Extract<Told, { readonly kind: 'turnsTo' }> | null) => void,
 ): Promise<Searched> {
   let plan = planClass(request);
+  const lays = new Map<string, ClothLay>();
   let shelf: readonly HowMany[] = [];
   let at: Extract<Told, { readonly kind: 'turnsTo' }> | null = null;
   return new Promise((resolve, reject) => {
@@ -33,7 +43,7 @@ export function search(
       clearTimeout(timer);
       off();
       void worker.terminate();
-      resolve({ plan, shelf, isStopped });
+      resolve({ plan, lays: [...lays.values()], shelf, isStopped });
     };
     const off = terminal.onInterrupt(() => {
       end(true);
@@ -46,7 +56,11 @@ export function search(
         },
         asked.seconds * 1000 + GRACE,
       );
-      if (told.kind === 'better') plan = withFound(plan, told.cloth, told.found);
+      if (told.kind === 'better') {
+        const { cloth, found } = told;
+        plan = withFound(plan, cloth, found);
+        lays.set(`${cloth} ${found.kind}`, { cloth, found });
+      }
       if (told.kind === 'turnsTo') at = told;
       if (told.kind === 'shelf') shelf = told.shelf;
       if (told.kind === 'done') end(false);

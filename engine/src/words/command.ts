@@ -17,6 +17,7 @@ export interface CommandWords {
   readonly optionOf: string;
   readonly optionExampleOf: string;
   readonly optionSeconds: string;
+  readonly optionPapersSeconds: string;
   readonly optionSeed: string;
   readonly optionWay: string;
   readonly optionLayJson: string;

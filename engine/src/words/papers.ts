@@ -70,14 +70,12 @@ export interface PaperWords {
   readonly layHeadingNone: string;
   readonly layCheaper: string;
   readonly rowsElsewhere: string;
-  /** Above cloth that is laid in a single layer besides. */
-  readonly layBeside: string;
+  /** Above cloth that is laid besides: the strip beside what was folded, the bolt beyond it, another length. */
+  readonly layMore: Readonly<Record<'beside' | 'beyond' | 'opened' | 'another', string>>;
   /** `{distance}`, `{edge}` (`first` or `last`), `{side}` (`on`, `within`, `beyond`): where the middle of a circle lies. */
   readonly swingAlong: string;
   readonly swingAcross: string;
   readonly swingCaption: string;
-  readonly layBeyond: string;
-  readonly layOpened: string;
   readonly otherLays: string;
   readonly layChosen: string;
   readonly layDoesNotFit: string;

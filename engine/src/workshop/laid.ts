@@ -1,7 +1,7 @@
 import { layFound, type ClothPlan, type FoundCloth, type WhichCloth } from '../cloth/index.ts';
 import { planOnCloth, planSkirt, type SkirtPlan } from '../plan/index.ts';
 import { classOfOne, type SkirtRequest } from '../request/index.ts';
-import { withFound, type ClassPlan, type PlannedCloth } from './class.ts';
+import { noticed, withFound, type ClassPlan, type PlannedCloth } from './class.ts';
 import { planClass } from './plan.ts';
 
 /** A lay that was found earlier, and which cloth of the class (by its key) it is of. */
@@ -46,4 +46,30 @@ function onFound(cloth: ClothPlan, found: readonly FoundCloth[], chosen: FoundCl
   // The way that is gone on with by hand stays, where no closer one takes its place.
   const lay = found.includes(chosen) ? lays.find(({ kind }) => kind === chosen.kind) : undefined;
   return lay ? { ...before, chosen: lay, notices: [...cloth.fabric.notices, ...chosen.notices] } : before;
+}
+
+/** A skirt by itself as a class of one, each of its cloths laid in the way in which the skirt's plan has it. */
+export function asLaid(shared: ClassPlan, plan: SkirtPlan): ClassPlan {
+  const cloths = shared.cloths.map((cloth) => {
+    const [share] = cloth.shares;
+    const kind = share && clothOf(plan, share.which)?.chosen.kind;
+    const way = cloth.ways.find((each) => each.kind === kind && each.fits);
+    return way ? { ...cloth, chosen: way } : cloth;
+  });
+  return noticed({ ...shared, cloths });
+}
+
+function clothOf({ cloth, lining, contrast }: SkirtPlan, which: WhichCloth): ClothPlan | null | undefined {
+  if (which === 'own') return cloth;
+  return which === 'lining' ? lining : contrast.find(({ at }) => at === which)?.cloth;
+}
+
+/**
+ * The cloths of a plan that `planLaid` made of these lays, in the form to chalk from; null where none of the lays was
+ * closer than what is laid by hand.
+ */
+export function laidClass(plan: SkirtPlan, lays: readonly ClothLay[]): ClassPlan | null {
+  const shared = withLays(planClass(classOfOne(plan.request)), lays);
+  const laid = asLaid(shared, plan);
+  return laid.cloths.some(({ chosen }) => lays.some(({ found }) => found === chosen)) ? laid : null;
 }

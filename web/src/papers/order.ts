@@ -9,8 +9,10 @@ import type {
 
 /** What papers are made of: everything the worker needs to know, as it goes through to it. */
 export interface Order {
+  /** Of a class there is one paper, `lay`. */
+  readonly what: 'skirt' | 'class';
   readonly document: RequestDocument;
-  /** The closer lay that is cut from; none where it is laid by hand. */
+  /** The closer lays that are cut from; none where it is laid by hand. */
   readonly lays: readonly ClothLay[];
   readonly language: Language;
   /** Of that language: the page has them, so the worker need not fetch them again. */

@@ -16,6 +16,7 @@ class FakeWorker {
 }
 
 const order: Order = {
+  what: 'skirt',
   document: exampleRequest('en'),
   lays: [],
   language: 'en',

@@ -1,16 +1,27 @@
 import regularAddress from '@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf?url';
 import boldAddress from '@expo-google-fonts/source-sans-3/600SemiBold/SourceSans3_600SemiBold.ttf?url';
 import {
+  classLayPaper,
   fromCloth,
+  laidClass,
   makePaper,
   openFont,
+  parseClass,
   parseRequest,
+  planClass,
   planLaid,
   speakerOver,
   usualMark,
+  withLays,
   writePdf,
+  type Mm,
   type OpenFont,
+  type PaperDocument,
+  type PaperFonts,
   type PaperInput,
+  type PaperName,
+  type RequestError,
+  type Speaker,
 } from '@ribbonwright/engine';
 import type { Order, PaperFile, Told } from './order.ts';
 
@@ -25,31 +36,62 @@ async function fontAt(address: string): Promise<OpenFont> {
   return openFont(new Uint8Array(await answer.arrayBuffer()));
 }
 
-async function make({ document, lays, language, words, measure, names, date }: Order): Promise<PaperFile[]> {
-  const parsed = parseRequest(document);
-  if (!parsed.ok) {
-    const { error } = speakerOver(words, { language, measure, mark: usualMark(measure) });
-    throw new Error(parsed.errors.map(error).join('\n'));
-  }
-  const { request } = parsed;
-  const { have } = request.cloth;
+/** Makes one paper by its name. */
+type Maker = (name: PaperName) => PaperDocument;
+
+async function make(order: Order): Promise<PaperFile[]> {
+  const { names } = order;
   const [regular, bold] = await Promise.all([fontAt(regularAddress), fontAt(boldAddress)]);
-  const input: PaperInput = {
-    plan: planLaid(request, lays),
-    speaker: speakerOver(words, { language, measure, mark: request.mark }),
-    fonts: { regular, bold },
-    date: date === null ? null : new Date(`${date}T00:00:00Z`),
-    // As the command line has it: what can be made of the cloth that there is.
-    fromCloth: have === undefined ? null : fromCloth(request, have),
-  };
+  const fonts = { regular, bold };
+  const paperOf = order.what === 'class' ? classMaker(order, fonts) : skirtMaker(order, fonts);
   const files: PaperFile[] = [];
   for (const name of names) {
     tell({ kind: 'progress', progress: { made: files.length, of: names.length, name } });
-    const bytes = await writePdf(makePaper(name, input).document, input.fonts);
+    const bytes = await writePdf(paperOf(name), fonts);
     files.push({ name, bytes: new Uint8Array(bytes) });
   }
   return files;
 }
+
+function skirtMaker(order: Order, fonts: PaperFonts): Maker {
+  const { lays } = order;
+  const parsed = parseRequest(order.document);
+  if (!parsed.ok) throw refused(parsed.errors, order);
+  const { request } = parsed;
+  const { have } = request.cloth;
+  const plan = planLaid(request, lays);
+  const input: PaperInput = {
+    plan,
+    laid: laidClass(plan, lays),
+    speaker: speakerOf(order, request.mark),
+    fonts,
+    date: dateOf(order),
+    // As the command line has it: what can be made of the cloth that there is.
+    fromCloth: have === undefined ? null : fromCloth(request, have),
+  };
+  return (name) => makePaper(name, input).document;
+}
+
+function classMaker(order: Order, fonts: PaperFonts): Maker {
+  const parsed = parseClass(order.document);
+  if (!parsed.ok) throw refused(parsed.errors, order);
+  const plan = withLays(planClass(parsed.request), order.lays);
+  const paper = classLayPaper({
+    plan,
+    speaker: speakerOf(order, parsed.request.mark),
+    fonts,
+    date: dateOf(order),
+  });
+  return () => paper;
+}
+
+const speakerOf = ({ words, language, measure }: Order, mark: Mm): Speaker =>
+  speakerOver(words, { language, measure, mark });
+
+const dateOf = ({ date }: Order): Date | null => (date === null ? null : new Date(`${date}T00:00:00Z`));
+
+const refused = (errors: readonly RequestError[], order: Order): Error =>
+  new Error(errors.map(speakerOf(order, usualMark(order.measure)).error).join('\n'));
 
 addEventListener('message', ({ data }: MessageEvent<Order>) => {
   make(data).then(

@@ -75,3 +75,17 @@ export const wayWords = (way: FoundCloth, speaker: Speaker): string[] =>
   way.fits
     ? [speaker.words.workshop.asks[way.kind], ...way.notices.map(speaker.notice)]
     : way.notices.filter(({ level }) => level === 'problem').map(speaker.notice);
+
+/** How it is got what a lay takes, and what is bought for it. */
+export const workingsOf = (
+  lay: Pick<FoundCloth, 'clothAfter' | 'clothBefore' | 'toBuy'>,
+  speaker: Speaker,
+): string[] =>
+  [lay.clothAfter, lay.clothBefore, lay.toBuy]
+    .map((figure) => {
+      const working = speaker.working(figure);
+      return working
+        ? `${speaker.text(speaker.words.papers.lead, { what: speaker.name(figure) })} ${working}`
+        : '';
+    })
+    .filter((line) => line !== '');

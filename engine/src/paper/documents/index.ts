@@ -1,5 +1,6 @@
 import { booklet } from './booklet.ts';
 import { card } from './card.ts';
+import { foundLayPaper } from './foundLay.ts';
 import { layPaper } from './layPaper.ts';
 import type { Paper, PaperInput, PaperName } from './paperSet.ts';
 import { paperNames } from './paperSet.ts';
@@ -7,7 +8,8 @@ import { ribbonList } from './ribbonList.ts';
 import { shoppingList } from './shoppingList.ts';
 
 export { buyLength, clothName, leftTexts, lengthTitle, savedText, wayRemarks } from './clothTexts.ts';
-export { classLayPaper, classTitle, lengthPictures, type ClassPaperInput } from './classLay.ts';
+export { lengthPictures } from './chalkBlocks.ts';
+export { classLayPaper, classTitle, type ClassPaperInput } from './classLay.ts';
 export { namesOnTable, toldPieces } from './laidPieces.ts';
 export { buyText } from './shoppingList.ts';
 export { haveLines } from './layPaper.ts';
@@ -21,7 +23,7 @@ export { paperNames, titleOf, type Paper, type PaperInput, type PaperName } from
 /** Every paper of the set. A new one is its file and a line here. */
 const papers: Readonly<Record<PaperName, (input: PaperInput) => Paper['document']>> = {
   card,
-  lay: layPaper,
+  lay: (input) => (input.laid ? foundLayPaper(input, input.laid) : layPaper(input)),
   ribbons: ribbonList,
   shopping: shoppingList,
   sewing: booklet,

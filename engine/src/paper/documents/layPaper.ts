@@ -24,6 +24,7 @@ import {
 } from '../layout/index.ts';
 import { clothCalled, washOfCloth } from '../pictures/clothInks.ts';
 import { layPicture } from '../pictures/layPicture.ts';
+import { workingsOf } from './clothTexts.ts';
 import { documentOf, sheetOf, type PaperInput } from './paperSet.ts';
 
 /**
@@ -131,16 +132,21 @@ function chosenBlocks({ plan, speaker }: PaperInput, width: Mm): Block[] {
   const swung = plan.skirt.marking === 'swung';
   const room = { width, height: mm(chosen.more.length > 0 ? 150 : 104) };
   const drawn = layPicture({ lay: chosen, skirt: plan.skirt }, speaker, 'large', room, { swung });
-  const fold = plan.sewing.steps.find(({ id }) => id === 'fold');
   const words: Block[] = [
     ...(swung ? [paragraph(speaker.words.papers.swingCaption, { size: 'small', quiet: true })] : []),
-    list((fold?.sentences ?? []).map(speaker.sentence), 'number'),
+    ...foldBlocks({ plan, speaker }),
     ...workingsOf(chosen, speaker).map((line) => paragraph(line)),
     ...cheaper(plan.cloth, speaker),
   ];
   if (drawn.width > width * 0.6) return [picture(drawn), ...words];
   const share = drawn.width / width;
   return [sideBySide({ share, blocks: [picture(drawn)] }, { share: 1 - share, blocks: words })];
+}
+
+/** How the cloth is put on the table. */
+export function foldBlocks({ plan, speaker }: Pick<PaperInput, 'plan' | 'speaker'>): Block[] {
+  const fold = plan.sewing.steps.find(({ id }) => id === 'fold');
+  return fold ? [list(fold.sentences.map(speaker.sentence), 'number')] : [];
 }
 
 /** The fold that is marked by hand is taken though another way may take less: which, and how much, is said. */
@@ -152,16 +158,6 @@ function cheaper({ chosen, lays }: PaperInput['plan']['cloth'], speaker: Speaker
   const words = { taken: chosen.kind, lay: least.kind, buy: least.toBuy };
   return [paragraph(speaker.text(speaker.words.papers.layCheaper, words))];
 }
-
-const workingsOf = (lay: Lay, speaker: Speaker): string[] =>
-  [lay.clothAfter, lay.clothBefore, lay.toBuy]
-    .map((figure) => {
-      const working = speaker.working(figure);
-      return working
-        ? `${speaker.text(speaker.words.papers.lead, { what: speaker.name(figure) })} ${working}`
-        : '';
-    })
-    .filter((line) => line !== '');
 
 function remarks(lay: Lay, isChosen: boolean, speaker: Speaker): string {
   const { papers } = speaker.words;
@@ -186,7 +182,7 @@ function refusals(lays: readonly Lay[], speaker: Speaker): Block[] {
 }
 
 /** Answer to "what can I make from this?". */
-function haveBlock({ fromCloth, speaker }: PaperInput): Block[] {
+export function haveBlock({ fromCloth, speaker }: PaperInput): Block[] {
   if (!fromCloth) return [];
   return [
     heading(3, speaker.text(speaker.words.papers.haveHeading, { have: speaker.length(fromCloth.have) })),

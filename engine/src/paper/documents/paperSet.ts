@@ -1,5 +1,6 @@
 import type { FromCloth, SkirtPlan } from '../../plan/index.ts';
 import type { Speaker } from '../../words/index.ts';
+import type { ClassPlan } from '../../workshop/index.ts';
 import type { PaperDocument, PaperFonts } from '../drawing/index.ts';
 import { paperSizes, sheet, type Sheet } from '../layout/index.ts';
 
@@ -12,6 +13,8 @@ export interface PaperInput {
   readonly date: Date | null;
   /** Answer to "what can I make from this?", where it was asked. */
   readonly fromCloth: FromCloth | null;
+  /** Its cloths laid as a search found them, to chalk from; null where they are laid by hand. */
+  readonly laid: ClassPlan | null;
 }
 
 /** One paper of the set: a name for its file and the document. */

@@ -35,6 +35,11 @@ const requests: Readonly<Record<string, RawRequest>> = {
   },
   'a circle': { body, cut: { kind: 'circle', fraction: '3/4' }, waist: { kind: 'separate casing' } },
   'a wrap for somebody who sits': { body: { ...body, wears: 'seated' }, cut: { kind: 'wrap' } },
+  'tiers of two cloths': {
+    body,
+    cut: { kind: 'tiered', tiers: 3 },
+    contrast: [{ pieces: ['tier 2'], cloth: { name: 'wool felt' } }],
+  },
   'one with every problem': {
     body,
     cut: { fullness: 1, leastFlare: '0 in', hemAtFold: '10 in' },
@@ -45,7 +50,7 @@ const requests: Readonly<Record<string, RawRequest>> = {
 
 function inputOf(raw: RawRequest): PaperInput {
   const plan = planOf(raw);
-  return { plan, speaker: speakerOf(plan.request), fonts, date: new Date(0), fromCloth: null };
+  return { plan, speaker: speakerOf(plan.request), fonts, date: new Date(0), fromCloth: null, laid: null };
 }
 
 const plain = (text: string): string => text.replace(/\s+/g, ' ');

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { planOf, type RawRequest } from '../../testing/requests.ts';
+import { planOf, requestOf, type RawRequest } from '../../testing/requests.ts';
+import { searchPlan } from '../../workshop/index.ts';
 import { mm } from '../../units/index.ts';
 import { speakerOf } from '../../testing/speakers.ts';
 import { placedTexts } from '../drawing/index.ts';
@@ -37,5 +38,30 @@ describe('a lay drawn large', () => {
     for (const { radius } of swings) expect(radius).toBeCloseTo((apex?.waistRadius ?? NaN) - topAllowance, 3);
     expect(textsOf({ cut }, true).filter((text) => text.startsWith('dot '))).toHaveLength(swings.length);
     expect(textsOf({ cut }).some((text) => text.startsWith('dot '))).toBe(false);
+  });
+
+  const request = requestOf({
+    body,
+    cut: { kind: 'gored', gores: 8 },
+    cloth: { lengths: [{ name: 'spring', length: '0.9 m' }, { length: '1.1 m' }] },
+  });
+  const { skirt, cloth } = searchPlan(request, { seed: 1, evaluations: 500 });
+  const lay = cloth.chosen;
+
+  test.each([
+    [60, 200],
+    [180, 150],
+    [180, 40],
+    [400, 40],
+  ])('on %i by %i mm shows every length that something is cut from', (width, height) => {
+    expect(lay.more.map(({ where }) => where)).toContain('another');
+    const { marks } = layPicture({ lay, skirt }, speakerOf(request), 'large', {
+      width: mm(width),
+      height: mm(height),
+    });
+    const texts = placedTexts(marks).map(({ text }) => text);
+    expect(texts.filter((text) => text === 'another length of it')).toHaveLength(lay.more.length);
+    for (const { along } of [lay.table, ...lay.more])
+      expect(texts).toContain(speakerOf(request).length(along));
   });
 });

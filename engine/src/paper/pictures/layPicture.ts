@@ -44,9 +44,6 @@ interface Sheet {
   readonly where: MoreTable['where'] | 'first';
 }
 
-const captionOf = ({ where }: MoreTable, papers: Speaker['words']['papers']): string =>
-  where === 'beside' ? papers.layBeside : where === 'opened' ? papers.layOpened : papers.layBeyond;
-
 /** Where a table lies on the paper, and the room it takes there. */
 interface Cell {
   readonly sheet: Sheet;
@@ -63,7 +60,7 @@ interface Arranged {
 
 /**
  * The cloth on the table, to scale, with its pieces chalked on it. The bolt runs from left to right. Cloth that is laid in
- * a single layer besides is drawn after it, to the same scale.
+ * a single layer besides is drawn after it, and so is every other length, all to the same scale.
  */
 export function layPicture(
   { lay, skirt }: { readonly lay: Lay; readonly skirt: Skirt },
@@ -80,7 +77,7 @@ export function layPicture(
       table,
       reach: reachOf(table, shown),
       where: table.where,
-      caption: captionOf(table, papers),
+      caption: papers.layMore[table.where],
     })),
   ];
   const { scale, cells, width, height } = arranged(sheets, size, room);

@@ -3,7 +3,6 @@ import {
   planClass,
   type Change,
   type ClassPlan,
-  type PlannedCloth,
   type SkirtPlan,
   type SkirtRequest,
 } from '@ribbonwright/engine';
@@ -16,16 +15,6 @@ export function sharedPlan(request: SkirtRequest): ClassPlan {
   known.set(request, found);
   return found;
 }
-
-/** Each cloth of a plan laid as the skirt is laid now, where that is not the way that takes least. */
-export const asLaid = (shared: ClassPlan, plan: SkirtPlan): readonly PlannedCloth[] =>
-  shared.cloths.map((cloth) => {
-    const [share] = cloth.shares;
-    const laid =
-      share?.which === 'own' ? plan.cloth : plan.contrast.find(({ at }) => at === share?.which)?.cloth;
-    const way = laid && cloth.ways.find(({ kind, fits }) => kind === laid.chosen.kind && fits);
-    return way ? { ...cloth, chosen: way } : cloth;
-  });
 
 /** Where one of a skirt's cloths stands in its document. */
 export const pathOf = (which: SkirtPlan['cloths'][number]['which']): Change['path'] =>

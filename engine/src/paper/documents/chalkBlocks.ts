@@ -1,0 +1,110 @@
+import type { FoundTable } from '../../cloth/index.ts';
+import { mm, type Mm } from '../../units/index.ts';
+import type { Speaker } from '../../words/index.ts';
+import type { PlannedCloth } from '../../workshop/index.ts';
+import type { Drawing } from '../drawing/index.ts';
+import {
+  bold,
+  column,
+  figure,
+  heading,
+  pageBreak,
+  paragraph,
+  plain,
+  table,
+  type Block,
+} from '../layout/index.ts';
+import { chalkedLay, chalkedSheet, type ChalkedLook } from '../pictures/chalk/chalkedLay.ts';
+import {
+  buyLength,
+  clothName,
+  lengthTitle,
+  NOT_KNOWN,
+  savedText,
+  wayRemarks,
+  wayWords,
+  workingsOf,
+} from './clothTexts.ts';
+import { namesOnTable, piecesTable } from './laidPieces.ts';
+
+/** Most and least of paper that the cloth's width takes in a drawing to chalk from. */
+const DEEPEST = mm(120);
+const SHALLOWEST = mm(64);
+
+/**
+ * A cloth: how it is put on the table, what it takes and why, the ways to lay it; then each of its lengths on a sheet of
+ * its own, to lie beside the cloth while it is chalked.
+ */
+export function clothBlocks(
+  cloth: PlannedCloth,
+  speaker: Speaker,
+  width: Mm,
+  steps: readonly Block[] = [],
+): Block[] {
+  const { workshop } = speaker.words;
+  const { chosen } = cloth;
+  const title = speaker.text(workshop.clothHeading, { cloth: clothName(cloth, speaker), lay: chosen.kind });
+  return [
+    heading(2, title),
+    ...steps,
+    ...(chosen.fits ? workingsOf(chosen, speaker) : []).map((line) => paragraph(line)),
+    heading(3, workshop.waysHeading),
+    waysTable(cloth, speaker),
+    ...chosen.tables.flatMap((each) => [
+      pageBreak,
+      heading(3, lengthTitle(each, speaker)),
+      ...lengthBlocks(each, cloth, speaker, width),
+    ]),
+  ];
+}
+
+/** Every way side by side: what it takes and saves, what it asks of her hands. */
+function waysTable({ ways, chosen }: PlannedCloth, speaker: Speaker): Block {
+  const { workshop, papers, lays } = speaker.words;
+  return table(
+    [column('', 2.6), column(workshop.used, 1), column(workshop.saved, 0.8), column(papers.toBuy, 0.8)],
+    ways.map((way) => [
+      [
+        bold(lays[way.kind]),
+        plain(`\n${[wayRemarks(way, way === chosen, speaker), ...wayWords(way, speaker)].join('\n')}`),
+      ],
+      way.fits ? speaker.value(way.clothBefore) : NOT_KNOWN,
+      way.fits ? savedText(way, speaker) : NOT_KNOWN,
+      way.fits ? [bold(buyLength(way, speaker))] : NOT_KNOWN,
+    ]),
+  );
+}
+
+/** One length of cloth, drawn to chalk from, and its pieces in a table. */
+function lengthBlocks(each: FoundTable, cloth: PlannedCloth, speaker: Speaker, width: Mm): Block[] {
+  const { workshop } = speaker.words;
+  const nameOf = namesOnTable(cloth, speaker);
+  const drawings = chalkedLay(each, { speaker, nameOf, width, most: DEEPEST, least: SHALLOWEST });
+  const caption = `${speaker.text(workshop.chalkCaption, {
+    left: speaker.words.tableEdges[each.left],
+    top: speaker.words.tableEdges[each.top],
+  })} ${workshop.washedCaption}`;
+  return [
+    ...drawings.map((drawn) => figure(drawn)),
+    paragraph(caption, { size: 'small', quiet: true }),
+    piecesTable(each, cloth, speaker),
+  ];
+}
+
+/** For a screen: how wide, the cloth in its own colour, whose pieces stand out. */
+export type LengthLook = Partial<Pick<ChalkedLook, 'width' | 'least' | 'cloth' | 'wearer'>>;
+
+/** Each length of the chosen lay as a drawing of its own, all its stretches in one. */
+export const lengthPictures = (cloth: PlannedCloth, speaker: Speaker, look: LengthLook = {}): Drawing[] =>
+  cloth.chosen.tables.map((each) =>
+    chalkedSheet(each, {
+      speaker,
+      nameOf: namesOnTable(cloth, speaker),
+      width: PICTURE_WIDTH,
+      most: DEEPEST,
+      least: SHALLOWEST,
+      ...look,
+    }),
+  );
+
+const PICTURE_WIDTH = mm(260);
