@@ -27,6 +27,9 @@ export function closings(drawn: Drawn): Mark[] {
   return marks.length > 0 ? [group('closings', marks)] : [];
 }
 
+/** The panels that the waist is sewn to. */
+const belowWaist = ({ rounds, band }: WornInks): Ink => rounds[0] ?? band;
+
 /** A button of 18 mm. */
 const BUTTON = 9;
 
@@ -41,11 +44,11 @@ function darts({ surface, side, look, inks }: Drawn): Mark[] {
       ),
     ),
   );
-  return [stroke(lines, { stroke: lineOn(inks.at(look.foot)), width: mm(0.25), opacity: 0.85 })];
+  return [stroke(lines, { stroke: lineOn(belowWaist(inks)), width: mm(0.25), opacity: 0.85 })];
 }
 
 function opening({ plan, surface, side, look, inks, scale }: Drawn): Mark[] {
-  const ink = inks.at(look.foot);
+  const ink = belowWaist(inks);
   const { closure } = plan.skirt.waist;
   if (!closure) return [];
   const across = acrossOf(side, openingTurn(plan));
