@@ -130,6 +130,9 @@ describe('a class', () => {
     // Her pieces in words are marked too.
     await openAll(page);
     expect(await page.locator('li.hers').count()).toBeGreaterThan(5);
+    // Of what is at hand it is told at once whose skirt can be cut from it, and for whom it is not enough.
+    await page.getByText(/navy: \d skirts? in the order of the list/).waitFor();
+    await page.getByText(/navy: not enough at hand for/).waitFor();
     await lookAndStop(page, /^Lay them all in one go$/);
     await page.getByText(/closer (lay )?was found|Nothing closer/).waitFor();
     await page.waitForTimeout(600);

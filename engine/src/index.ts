@@ -91,6 +91,7 @@ export {
   buyLength,
   buyText,
   classLayPaper,
+  shelfTexts,
   classTitle,
   clothCalled,
   clothName,

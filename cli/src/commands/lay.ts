@@ -33,6 +33,6 @@ export async function lay(file: string, options: LayOptions, session: Session): 
       ? `${JSON.stringify(layDocument(plan, speaker, shelf), null, 2)}\n`
       : layText({ plan, speaker, shelf, style: styleFor(terminal), width: terminal.width }),
   );
-  if (options.out !== undefined) await layFiles(plan, speaker, options.out, terminal);
+  if (options.out !== undefined) await layFiles({ plan, shelf }, speaker, options.out, terminal);
   return classHasProblems(plan) ? PROBLEMS : FINE;
 }

@@ -10,6 +10,7 @@ import {
   layPicture,
   makePaper,
   panelPicture,
+  howMany,
   planClass,
   planLaid,
   panelRows,
@@ -96,11 +97,11 @@ async function classPapers(
 ): Promise<number> {
   const { terminal } = session;
   const { request, speaker } = await loadClass(text, options, session);
-  const plan = wanted
-    ? (await searchShown(request, { ...wanted, text, shelf: false }, speaker, terminal)).plan
-    : planClass(request);
-  await layFiles(plan, speaker, options.out, terminal);
-  return classHasProblems(plan) ? PROBLEMS : FINE;
+  const laid = wanted
+    ? await searchShown(request, { ...wanted, text, shelf: true }, speaker, terminal)
+    : { plan: planClass(request), shelf: howMany(request, null) };
+  await layFiles(laid, speaker, options.out, terminal);
+  return classHasProblems(laid.plan) ? PROBLEMS : FINE;
 }
 
 /** Drawings that stand for themselves: to put on a wall, a slide or a screen. */

@@ -5,6 +5,7 @@ import {
   writeSvg,
   type ClassPlan,
   type Drawing,
+  type HowMany,
   type Speaker,
 } from '@ribbonwright/engine';
 import { loadFonts } from '../fonts.ts';
@@ -14,7 +15,7 @@ import { writeAll, type OutFile } from '../write.ts';
 
 /** Writes the cutting layouts as PDF, and each length of cloth as SVG, with a line of progress for each. */
 export async function layFiles(
-  plan: ClassPlan,
+  { plan, shelf }: { readonly plan: ClassPlan; readonly shelf: readonly HowMany[] },
   speaker: Speaker,
   folder: string,
   terminal: Terminal,
@@ -25,7 +26,7 @@ export async function layFiles(
     terminal.note(`${speaker.text(command.writing, { file: name })}\n`);
   };
   progress('lay.pdf');
-  const paper = classLayPaper({ plan, speaker, fonts, date: today(terminal.environment) });
+  const paper = classLayPaper({ plan, shelf, speaker, fonts, date: today(terminal.environment) });
   const files: OutFile[] = [{ name: 'lay.pdf', content: await writePdf(paper, fonts) }];
   for (const [name, drawing] of chalkedLengths(plan, speaker)) {
     progress(`${name}.svg`);

@@ -6,6 +6,7 @@ import {
   leftTexts,
   lengthTitle,
   savedText,
+  shelfTexts,
   wayRemarks,
   type ClassPlan,
   type FoundCloth,
@@ -51,7 +52,7 @@ export function layText(input: LayTextInput): string {
       },
       width,
     ),
-    ...shelfLines(input),
+    ...shelfSection(input),
     ...noticeSection(input),
     '',
   ].join('\n');
@@ -93,25 +94,14 @@ function remarksOf(way: FoundCloth, isChosen: boolean, speaker: Speaker): string
   return notices.length === 0 ? remarks : [`${remarks}.`, ...notices].join(' ');
 }
 
-function shelfLines({ shelf, plan, speaker, style, width }: LayTextInput): string[] {
-  const { workshop } = speaker.words;
-  if (shelf.length === 0) return [];
-  const said = shelf.flatMap(({ cloth, inOrder, most }) => {
-    const found = plan.cloths.find(({ key }) => key === cloth);
-    const name = found ? clothName(found, speaker) : cloth;
-    const words = (skirts: readonly string[]) => ({
-      cloth: name,
-      count: skirts.length,
-      skirts: skirts.join(', '),
-    });
-    return [
-      speaker.text(workshop.shelfInOrder, words(inOrder.skirts)),
-      ...(most.skirts.length > inOrder.skirts.length
-        ? [speaker.text(workshop.shelfMost, words(most.skirts))]
-        : []),
-    ];
-  });
-  return ['', style.heading(workshop.shelfHeading), ...said.flatMap((line) => indented(line, width))];
+function shelfSection({ shelf, plan, speaker, style, width }: LayTextInput): string[] {
+  const said = shelfTexts(shelf, plan, speaker);
+  if (said.length === 0) return [];
+  return [
+    '',
+    style.heading(speaker.words.workshop.shelfHeading),
+    ...said.flatMap((line) => indented(line, width)),
+  ];
 }
 
 /** What of the lays should be known; the skirts' own notices are told by `check`. */

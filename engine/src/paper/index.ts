@@ -27,6 +27,7 @@ export { buyText } from './documents/index.ts';
 export {
   buyLength,
   classLayPaper,
+  shelfTexts,
   classTitle,
   clothName,
   threadCaption,

@@ -2235,6 +2235,7 @@ export const en: Catalogue = {
       '{cloth}: {count, plural, =0 {not one skirt} one {# skirt in the order of the list: {skirts}} other {# skirts in the order of the list: {skirts}}}',
     shelfMost:
       '{cloth}: {count, plural, =0 {not one skirt} one {# skirt at most: {skirts}} other {# skirts at most, the smallest first: {skirts}}}',
+    shelfWithout: '{cloth}: not enough at hand for {skirts}. Buy what the layouts say, or add a length.',
   },
   command: {
     about: 'From one body to the papers of a ribbon skirt: what to chalk, buy, cut and sew.',

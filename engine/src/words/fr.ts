@@ -2393,6 +2393,8 @@ export const fr: Catalogue = {
       '{cloth} : {count, plural, =0 {pas une jupe} one {# jupe dans l’ordre de la liste : {skirts}} other {# jupes dans l’ordre de la liste : {skirts}}}',
     shelfMost:
       '{cloth} : {count, plural, =0 {pas une jupe} one {# jupe au plus : {skirts}} other {# jupes au plus, les plus petites d’abord : {skirts}}}',
+    shelfWithout:
+      '{cloth} : pas assez sous la main pour {skirts}. Achetez ce que disent les plans de coupe, ou ajoutez un coupon.',
   },
   command: {
     about: 'D’un corps aux papiers d’une jupe à rubans : quoi tracer, acheter, couper et coudre.',

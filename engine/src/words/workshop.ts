@@ -61,4 +61,5 @@ export interface WorkshopWords {
   /** `{cloth}`, `{count}`, `{skirts}`. */
   readonly shelfInOrder: string;
   readonly shelfMost: string;
+  readonly shelfWithout: string;
 }

@@ -15,6 +15,7 @@ export interface FromShelf {
 
 /** How many skirts of a class can be cut from what is on the shelf, nothing bought. */
 export interface HowMany {
+  /** Its key in the plan of the class. */
   readonly cloth: string;
   /** In the order of the class: each skirt that still finds room gets it. */
   readonly inOrder: FromShelf;

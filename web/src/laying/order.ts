@@ -1,4 +1,4 @@
-import type { ClothLay, LayKind, RequestDocument } from '@ribbonwright/engine';
+import type { ClothLay, HowMany, LayKind, RequestDocument } from '@ribbonwright/engine';
 
 /** What closer lays are looked for: everything the worker needs to know, as it goes through to it. */
 export interface Order {
@@ -18,6 +18,7 @@ export interface Place {
 export type Told =
   | { readonly kind: 'begun' }
   | { readonly kind: 'better'; readonly lays: readonly ClothLay[] }
+  | { readonly kind: 'shelf'; readonly shelf: readonly HowMany[] }
   | { readonly kind: 'turnsTo'; readonly place: Place }
   | { readonly kind: 'done' }
   | { readonly kind: 'failed'; readonly message: string };

@@ -1,4 +1,4 @@
-import type { ClassPlan, ClothLay } from '@ribbonwright/engine';
+import type { ClassPlan, ClothLay, HowMany } from '@ribbonwright/engine';
 import { withLays } from '@ribbonwright/engine';
 import type { Order, Place, Told } from './order.ts';
 
@@ -23,6 +23,8 @@ export class Search {
   isOn = $state.raw(false);
   plan = $state.raw<ClassPlan | null>(null);
   place = $state.raw<Place | null>(null);
+  /** What can be cut from what is at hand, once that has been looked for. */
+  shelf = $state.raw<readonly HowMany[] | null>(null);
   /** Seconds since it began, and how many there are. */
   spent = $state.raw(0);
   seconds = $state.raw(0);
@@ -40,6 +42,7 @@ export class Search {
     this.isOn = true;
     this.plan = plan;
     this.place = null;
+    this.shelf = null;
     this.spent = 0;
     this.seconds = order.seconds;
     this.outcome = null;
@@ -52,6 +55,7 @@ export class Search {
     worker.onmessage = ({ data }: MessageEvent<Told>) => {
       if (data.kind === 'begun') this.#tick();
       else if (data.kind === 'turnsTo') this.place = data.place;
+      else if (data.kind === 'shelf') this.shelf = data.shelf;
       else if (data.kind === 'better') this.#take(data.lays);
       else this.#finish(data.kind === 'failed');
     };

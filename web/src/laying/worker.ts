@@ -1,5 +1,6 @@
 import {
   classOfOne,
+  howMany,
   parseClass,
   parseRequest,
   searchClass,
@@ -8,6 +9,8 @@ import {
 } from '@ribbonwright/engine';
 import type { Order, Told } from './order.ts';
 
+/** Share of the time that goes to the lays of a class; in the rest it is looked what can be cut from what is at hand. */
+const FOR_LAYS = 0.8;
 /** Better lays come in bursts: of those that follow one another faster than this only the last is told. */
 const PAUSE = 250;
 
@@ -30,6 +33,9 @@ function look(order: Order): void {
   const request = requestOf(order);
   tell({ kind: 'begun' });
   const began = performance.now();
+  const past = (): number => (performance.now() - began) / (order.seconds * 1000);
+  const isAsked = order.what === 'class' && howMany(request, null).length > 0;
+  const forLays = isAsked ? FOR_LAYS : 1;
   const waiting = new Map<string, ClothLay>();
   let last = -Infinity;
   const flush = (isLast = false): void => {
@@ -42,7 +48,7 @@ function look(order: Order): void {
     seed: order.seed,
     spent: () => {
       flush();
-      return (performance.now() - began) / (order.seconds * 1000);
+      return past() / forLays;
     },
     better: (_, found, { key }) => {
       waiting.set(`${key} ${found.kind}`, { cloth: key, found });
@@ -53,6 +59,10 @@ function look(order: Order): void {
     },
   });
   flush(true);
+  if (isAsked) {
+    const spent = (): number => (past() - forLays) / (1 - forLays);
+    tell({ kind: 'shelf', shelf: howMany(request, { seed: order.seed, spent }) });
+  }
   tell({ kind: 'done' });
 }
 

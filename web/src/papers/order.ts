@@ -1,6 +1,7 @@
 import type {
   Catalogue,
   ClothLay,
+  HowMany,
   Language,
   MeasureSystem,
   PaperName,
@@ -14,6 +15,8 @@ export interface Order {
   readonly document: RequestDocument;
   /** The closer lays that are cut from; none where it is laid by hand. */
   readonly lays: readonly ClothLay[];
+  /** What of a class can be cut from what is at hand, where a search has looked for it. */
+  readonly shelf?: readonly HowMany[];
   readonly language: Language;
   /** Of that language: the page has them, so the worker need not fetch them again. */
   readonly words: Catalogue;

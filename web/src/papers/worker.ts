@@ -3,6 +3,7 @@ import boldAddress from '@expo-google-fonts/source-sans-3/600SemiBold/SourceSans
 import {
   classLayPaper,
   fromCloth,
+  howMany,
   laidClass,
   makePaper,
   openFont,
@@ -78,6 +79,7 @@ function classMaker(order: Order, fonts: PaperFonts): Maker {
   const plan = withLays(planClass(parsed.request), order.lays);
   const paper = classLayPaper({
     plan,
+    shelf: order.shelf ?? howMany(parsed.request, null),
     speaker: speakerOf(order, parsed.request.mark),
     fonts,
     date: dateOf(order),

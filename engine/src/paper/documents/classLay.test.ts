@@ -3,7 +3,7 @@ import { classOfOne } from '../../request/index.ts';
 import { classPlanOf, roster } from '../../testing/classes.ts';
 import { requestOf } from '../../testing/requests.ts';
 import { speakerOf } from '../../testing/speakers.ts';
-import { planClass } from '../../workshop/index.ts';
+import { howMany, planClass } from '../../workshop/index.ts';
 import { placedTexts } from '../drawing/index.ts';
 import { layDocument } from '../layDocument.ts';
 import { missingGlyphs } from '../pdf/index.ts';
@@ -19,7 +19,7 @@ describe('the cutting layouts of a class', () => {
   ] as const)('%i skirts in %s: everybody, every length of cloth, no letter missing', (count, language) => {
     const plan = classPlanOf(roster(count, { language }));
     const speaker = speakerOf(plan.request);
-    const paper = classLayPaper({ plan, speaker, fonts, date: null });
+    const paper = classLayPaper({ plan, shelf: howMany(plan.request, null), speaker, fonts, date: null });
     expect(missingGlyphs(paper, fonts)).toEqual([]);
     const said = paper.pages.flatMap(({ drawing }) => placedTexts(drawing.marks));
     const text = said.map((each) => each.text).join(' ');
@@ -37,7 +37,7 @@ describe('the cutting layouts of a class', () => {
   test('a skirt by itself has the same paper, under its own name', () => {
     const plan = planClass(classOfOne(requestOf({ wearer: 'Robin' })));
     const speaker = speakerOf(plan.request);
-    const paper = classLayPaper({ plan, speaker, fonts, date: null });
+    const paper = classLayPaper({ plan, shelf: [], speaker, fonts, date: null });
     expect(paper.title).toBe('Ribbon skirt for Robin · Cutting layout');
   });
 });

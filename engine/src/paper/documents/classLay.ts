@@ -1,15 +1,29 @@
 import { mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
-import type { ClassPlan } from '../../workshop/index.ts';
+import type { ClassPlan, HowMany } from '../../workshop/index.ts';
 import type { PaperDocument, PaperFonts } from '../drawing/index.ts';
-import { bold, column, flow, heading, list, pageBreak, plain, table, type Block } from '../layout/index.ts';
+import {
+  bold,
+  column,
+  flow,
+  heading,
+  list,
+  pageBreak,
+  plain,
+  table,
+  together,
+  type Block,
+} from '../layout/index.ts';
 import { clothBlocks } from './chalkBlocks.ts';
 import { buyLength, clothName, leftTexts, savedText } from './clothTexts.ts';
 import { namedSheet, titleOf } from './paperSet.ts';
+import { shelfTexts } from './shelfTexts.ts';
 
 /** What the papers of a class are made from. */
 export interface ClassPaperInput {
   readonly plan: ClassPlan;
+  /** What can be cut from what is at hand. */
+  readonly shelf: readonly HowMany[];
   readonly speaker: Speaker;
   readonly fonts: PaperFonts;
   /** Day on the papers, told by whoever prints them; null leaves it off. */
@@ -28,6 +42,7 @@ export function classLayPaper(input: ClassPaperInput): PaperDocument {
     heading(1, paper),
     heading(2, workshop.clothsHeading),
     clothsTable(input),
+    ...shelfBlocks(input),
     ...noticeBlocks(input),
     ...plan.cloths.flatMap((cloth, i) => [
       ...(i > 0 ? [pageBreak] : []),
@@ -75,6 +90,13 @@ export function clothsTable({ plan, speaker }: Pick<ClassPaperInput, 'plan' | 's
       [bold(buyLength(cloth.chosen, speaker))],
     ]),
   );
+}
+
+function shelfBlocks({ plan, shelf, speaker }: ClassPaperInput): Block[] {
+  const said = shelfTexts(shelf, plan, speaker);
+  return said.length === 0
+    ? []
+    : [together(heading(3, speaker.words.workshop.shelfHeading), list(said, 'dot'))];
 }
 
 /** What of the cloths somebody should know; what is about a single skirt is on its own papers. */

@@ -9,6 +9,7 @@ import { shoppingList } from './shoppingList.ts';
 
 export { buyLength, clothName, leftTexts, lengthTitle, savedText, wayRemarks } from './clothTexts.ts';
 export { lengthPictures } from './chalkBlocks.ts';
+export { shelfTexts } from './shelfTexts.ts';
 export { classLayPaper, classTitle, type ClassPaperInput } from './classLay.ts';
 export { namesOnTable, toldPieces } from './laidPieces.ts';
 export { buyText } from './shoppingList.ts';
