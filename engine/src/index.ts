@@ -90,6 +90,7 @@ export {
   lengthPictures,
   leftTexts,
   savedText,
+  shelfTexts,
   toldPieces,
   wayRemarks,
   cardFigures,

@@ -6,6 +6,7 @@ import {
   leftTexts,
   lengthTitle,
   savedText,
+  shelfTexts,
   wayRemarks,
   type ClassPlan,
   type FoundCloth,
@@ -94,24 +95,13 @@ function remarksOf(way: FoundCloth, isChosen: boolean, speaker: Speaker): string
 }
 
 function shelfLines({ shelf, plan, speaker, style, width }: LayTextInput): string[] {
-  const { workshop } = speaker.words;
   if (shelf.length === 0) return [];
-  const said = shelf.flatMap(({ cloth, inOrder, most }) => {
-    const found = plan.cloths.find(({ key }) => key === cloth);
-    const name = found ? clothName(found, speaker) : cloth;
-    const words = (skirts: readonly string[]) => ({
-      cloth: name,
-      count: skirts.length,
-      skirts: skirts.join(', '),
-    });
-    return [
-      speaker.text(workshop.shelfInOrder, words(inOrder.skirts)),
-      ...(most.skirts.length > inOrder.skirts.length
-        ? [speaker.text(workshop.shelfMost, words(most.skirts))]
-        : []),
-    ];
-  });
-  return ['', style.heading(workshop.shelfHeading), ...said.flatMap((line) => indented(line, width))];
+  const said = shelfTexts({ shelf, plan, speaker });
+  return [
+    '',
+    style.heading(speaker.words.workshop.shelfHeading),
+    ...said.flatMap((line) => indented(line, width)),
+  ];
 }
 
 /** What of the lays should be known; the skirts' own notices are told by `check`. */

@@ -36,6 +36,7 @@ export {
   lengthPictures,
   lengthTitle,
   savedText,
+  shelfTexts,
   toldPieces,
   wayRemarks,
   type ClassPaperInput,

@@ -2173,7 +2173,8 @@ export const fr: Catalogue = {
       'le plus de ruban : {rows, plural, one {# rang trouve} other {# rangs trouvent}} place sur la plus longue',
     haveMany:
       '{count, plural, =0 {pas une seule jupe comme prévu} one {# jupe comme prévu} other {# jupes comme prévu}}',
-    haveNothing: 'aucune jupe de cette coupe',
+    haveNothing:
+      'aucune jupe de cette coupe : même la plus courte en demande davantage. Prenez un coupon plus long ou plus large, une autre coupe, ou taillez des pièces dans un autre tissu',
     colour: 'Couleur',
     strip: 'Bande pour',
     length: 'À couper',
@@ -2388,6 +2389,8 @@ export const fr: Catalogue = {
       '{cloth} : {count, plural, =0 {pas une jupe} one {# jupe dans l’ordre de la liste : {skirts}} other {# jupes dans l’ordre de la liste : {skirts}}}',
     shelfMost:
       '{cloth} : {count, plural, =0 {pas une jupe} one {# jupe au plus : {skirts}} other {# jupes au plus, les plus petites d’abord : {skirts}}}',
+    shelfOut:
+      '{cloth} : pas de place trouvée pour {skirts}. Achetez ce que la pose indique, ajoutez une longueur sous la main, raccourcissez une jupe ou faites-la moins ample, ou cherchez plus longtemps.',
   },
   command: {
     about: 'D’un corps aux papiers d’une jupe à rubans : quoi tracer, acheter, couper et coudre.',
@@ -2719,6 +2722,11 @@ export const fr: Catalogue = {
     remnantsAbout:
       'Les coupons de ce tissu que vous avez. Le premier sert d’abord, puis le suivant\u00a0; le reste vient du rouleau. Le plan serré en tient compte.',
     remnantsOnShelf: 'Sur l’étagère, le plus ancien d’abord. Touchez ce qui doit servir\u00a0:',
+    haveAsk: 'Que faire de',
+    haveAbout:
+      'Ce que permet chaque longueur de l’étagère, le reste comme prévu, la plus ancienne d’abord. Touchez-en une :',
+    haveFailed: 'Le calcul n’a pas abouti. Touchez de nouveau la longueur.',
+    haveWorking: 'Calcul en cours…',
     remnantTake: 'Couper dans',
     remnantNumber: 'Coupon {number}',
     remnantAway: 'Ne pas l’utiliser',

@@ -261,6 +261,11 @@ export interface TableWords {
   readonly remnantsHeading: string;
   readonly remnantsAbout: string;
   readonly remnantsOnShelf: string;
+  /** The reverse questions, of one length on the shelf. */
+  readonly haveAsk: string;
+  readonly haveAbout: string;
+  readonly haveFailed: string;
+  readonly haveWorking: string;
   readonly remnantTake: string;
   readonly remnantNumber: string;
   readonly remnantAway: string;

@@ -11,6 +11,7 @@ export { classLayPaper, classTitle, lengthPictures, type ClassPaperInput } from 
 export { namesOnTable, toldPieces } from './laidPieces.ts';
 export { buyText } from './shoppingList.ts';
 export { haveLines } from './layPaper.ts';
+export { shelfTexts } from './shelfTexts.ts';
 export { subtitle } from './card.ts';
 export { cardFigures } from './cardParts/figures.ts';
 export { riseTexts } from './cardParts/rises.ts';
