@@ -113,6 +113,30 @@ describe('lengths at hand', () => {
   });
 });
 
+describe('what can be made of a length on the shelf', () => {
+  const shelved = async (length: string) => {
+    const page = await openTable(await context());
+    await look(page, '#/shelf');
+    await button(page, /^Add a cloth$/).click();
+    await page.getByLabel('How much there is').fill(length);
+    await page.getByLabel('How much there is').press('Enter');
+    await look(page, '#/skirt/{id}/cloth');
+    await button(page, /^What can be made of teal/).click();
+    return page;
+  };
+
+  test('is told with one press: the longest and how many', async () => {
+    const page = await shelved('200 in');
+    await page.getByText(/^the longest: .+ finished$/).waitFor();
+    expect(page.complaints).toEqual({ errors: [], strangers: [] });
+  });
+
+  test('of one too short for any, what to do', async () => {
+    const page = await shelved('3 in');
+    await page.getByText(/^no skirt of this cut: .*longer or wider length/).waitFor();
+  });
+});
+
 describe('a class', () => {
   const file = {
     name: 'saturday.class.json',
@@ -132,7 +156,7 @@ describe('a class', () => {
     expect(await page.locator('li.hers').count()).toBeGreaterThan(5);
     // Of what is at hand it is told at once whose skirt can be cut from it, and for whom it is not enough.
     await page.getByText(/navy: \d skirts? in the order of the list/).waitFor();
-    await page.getByText(/navy: not enough at hand for/).waitFor();
+    await page.getByText(/navy: no room was found for/).waitFor();
     await lookAndStop(page, /^Lay them all in one go$/);
     await page.getByText(/closer (lay )?was found|Nothing closer/).waitFor();
     await page.waitForTimeout(600);
@@ -140,6 +164,20 @@ describe('a class', () => {
     await page.getByRole('heading', { level: 1, name: 'Saturday class' }).waitFor();
     await look(page, '#/workshops');
     await page.getByRole('link', { name: 'Saturday class' }).waitFor();
+    expect(page.complaints).toEqual({ errors: [], strangers: [] });
+  });
+
+  test('tells who can be cut from the cloth at hand, who cannot, and what to do', async () => {
+    const page = await openTable(await context());
+    await look(page, '#/workshops');
+    const example = exampleClass('en') as { readonly skirts: readonly object[] };
+    const cloths = { navy: { lengths: [{ length: '2.5 yd' }] } };
+    const skirts = example.skirts.map((each) => ({ ...each, cloth: 'navy' }));
+    await page
+      .locator('input[type=file]')
+      .setInputFiles({ ...file, buffer: Buffer.from(JSON.stringify({ ...example, cloths, skirts })) });
+    await page.getByRole('heading', { name: 'From what is on the shelf' }).waitFor();
+    await page.getByText(/no room was found for .+ add another length/).waitFor();
     expect(page.complaints).toEqual({ errors: [], strangers: [] });
   });
 

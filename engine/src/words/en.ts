@@ -2022,7 +2022,8 @@ export const en: Catalogue = {
     haveRows: 'the most ribbon: {rows, plural, one {# row has} other {# rows have}} room on the longest',
     haveMany:
       '{count, plural, =0 {not one skirt as planned} one {# skirt as planned} other {# skirts as planned}}',
-    haveNothing: 'no skirt of this cut',
+    haveNothing:
+      'no skirt of this cut: even the shortest takes more. Take a longer or wider length, another cut, or cut some pieces from another cloth',
     colour: 'Colour',
     strip: 'Strip for',
     length: 'To cut',
@@ -2235,7 +2236,8 @@ export const en: Catalogue = {
       '{cloth}: {count, plural, =0 {not one skirt} one {# skirt in the order of the list: {skirts}} other {# skirts in the order of the list: {skirts}}}',
     shelfMost:
       '{cloth}: {count, plural, =0 {not one skirt} one {# skirt at most: {skirts}} other {# skirts at most, the smallest first: {skirts}}}',
-    shelfWithout: '{cloth}: not enough at hand for {skirts}. Buy what the layouts say, or add a length.',
+    shelfOut:
+      '{cloth}: no room was found for {skirts}. Buy what the lay names, add another length at hand, make a skirt shorter or less full, or look longer.',
   },
   command: {
     about: 'From one body to the papers of a ribbon skirt: what to chalk, buy, cut and sew.',
@@ -2569,6 +2571,9 @@ export const en: Catalogue = {
     remnantsAbout:
       'Lengths of this cloth that you have. The first is used first, then the next; what is still missing comes off the bolt. A closer lay knows of them.',
     remnantsOnShelf: 'On the shelf, the oldest first. Press what is to be cut from:',
+    haveAsk: 'What can be made of',
+    haveAbout:
+      'What each length on the shelf is enough for, with all else as planned, the oldest first. Press one:',
     remnantTake: 'Cut from',
     remnantNumber: 'Length {number}',
     remnantAway: 'Leave it out',

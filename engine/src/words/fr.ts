@@ -2178,7 +2178,8 @@ export const fr: Catalogue = {
       'le plus de ruban : {rows, plural, one {# rang trouve} other {# rangs trouvent}} place sur la plus longue',
     haveMany:
       '{count, plural, =0 {pas une seule jupe comme prévu} one {# jupe comme prévu} other {# jupes comme prévu}}',
-    haveNothing: 'aucune jupe de cette coupe',
+    haveNothing:
+      'aucune jupe de cette coupe : même la plus courte en demande davantage. Prenez un coupon plus long ou plus large, une autre coupe, ou taillez des pièces dans un autre tissu',
     colour: 'Couleur',
     strip: 'Bande pour',
     length: 'À couper',
@@ -2393,8 +2394,8 @@ export const fr: Catalogue = {
       '{cloth} : {count, plural, =0 {pas une jupe} one {# jupe dans l’ordre de la liste : {skirts}} other {# jupes dans l’ordre de la liste : {skirts}}}',
     shelfMost:
       '{cloth} : {count, plural, =0 {pas une jupe} one {# jupe au plus : {skirts}} other {# jupes au plus, les plus petites d’abord : {skirts}}}',
-    shelfWithout:
-      '{cloth} : pas assez sous la main pour {skirts}. Achetez ce que disent les plans de coupe, ou ajoutez un coupon.',
+    shelfOut:
+      '{cloth} : pas de place trouvée pour {skirts}. Achetez ce que disent les plans de coupe, ajoutez un coupon, raccourcissez une jupe ou faites-la moins ample, ou cherchez plus longtemps.',
   },
   command: {
     about: 'D’un corps aux papiers d’une jupe à rubans : quoi tracer, acheter, couper et coudre.',
@@ -2734,6 +2735,9 @@ export const fr: Catalogue = {
     remnantsAbout:
       'Les coupons de ce tissu que vous avez. Le premier sert d’abord, puis le suivant\u00a0; le reste vient du rouleau. Le plan serré en tient compte.',
     remnantsOnShelf: 'Sur l’étagère, le plus ancien d’abord. Touchez ce qui doit servir\u00a0:',
+    haveAsk: 'Que faire de',
+    haveAbout:
+      'Ce que permet chaque longueur de l’étagère, le reste comme prévu, la plus ancienne d’abord. Touchez-en une :',
     remnantTake: 'Couper dans',
     remnantNumber: 'Coupon {number}',
     remnantAway: 'Ne pas l’utiliser',

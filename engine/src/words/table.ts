@@ -266,6 +266,9 @@ export interface TableWords {
   readonly remnantsHeading: string;
   readonly remnantsAbout: string;
   readonly remnantsOnShelf: string;
+  /** The reverse questions, of one length on the shelf. */
+  readonly haveAsk: string;
+  readonly haveAbout: string;
   readonly remnantTake: string;
   readonly remnantNumber: string;
   readonly remnantAway: string;

@@ -61,5 +61,6 @@ export interface WorkshopWords {
   /** `{cloth}`, `{count}`, `{skirts}`. */
   readonly shelfInOrder: string;
   readonly shelfMost: string;
-  readonly shelfWithout: string;
+  /** Whose skirts found no room, and what to do. */
+  readonly shelfOut: string;
 }

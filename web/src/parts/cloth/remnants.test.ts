@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { ShelfRecord } from '../../store/index.ts';
-import { asLength, isAmong, onShelf, writtenLengths } from './remnants.ts';
+import { askedOf, asLength, isAmong, onShelf, writtenLengths } from './remnants.ts';
 
 const kept = (changes: Partial<ShelfRecord>): ShelfRecord => ({
   id: 'a',
@@ -36,4 +36,16 @@ test('a cloth of the shelf becomes a length, and is known again among them', () 
 test('lengths are read where a document has them', () => {
   expect(writtenLengths({ cloth: { lengths: [{ length: '1 m' }] } })).toHaveLength(1);
   expect(writtenLengths({})).toEqual([]);
+});
+
+test('what is asked of a length is asked of it alone, in its width, as it was washed', () => {
+  const document = { name: 'mine', cloth: { have: '1 m', width: '60 in', colour: 'teal' } };
+  expect(askedOf(document, kept({ width: '44 in', washed: true }))).toEqual({
+    name: 'mine',
+    cloth: { have: '36 in', width: '44 in', colour: 'teal', washed: true },
+  });
+  expect(askedOf(document, kept({}))).toEqual({
+    name: 'mine',
+    cloth: { have: '36 in', width: '60 in', colour: 'teal' },
+  });
 });

@@ -1,4 +1,12 @@
-import { parseLength, standingAt, type RequestDocument } from '@ribbonwright/engine';
+import {
+  changed,
+  parseColour,
+  parseLength,
+  standingAt,
+  type RequestDocument,
+  type Speaker,
+} from '@ribbonwright/engine';
+import { shownLength } from '../../places/shelf/kept.ts';
 import type { ShelfRecord } from '../../store/index.ts';
 
 /** The lengths of cloth at hand as they are written in a document. */
@@ -31,3 +39,20 @@ export const isAmong = (record: ShelfRecord, lengths: readonly unknown[]): boole
       standingAt(each, ['width']) === width
     );
   });
+
+/** What a cloth of the shelf is called: one that was not named by its colour. */
+export function shelfName({ name, colour, length, width }: ShelfRecord, speaker: Speaker): string {
+  const read = parseColour(colour);
+  const called = name !== '' || !read ? name : speaker.colour(read);
+  return [called, shownLength(length, speaker), shownLength(width, speaker)]
+    .filter((text) => text !== '')
+    .join(' · ');
+}
+
+/** The skirt as it would be cut from this cloth of the shelf alone: what the reverse questions are asked of. */
+export const askedOf = (document: RequestDocument, { length, width, washed }: ShelfRecord): RequestDocument =>
+  changed(document, [
+    { path: ['cloth', 'have'], value: length },
+    ...(width === '' ? [] : [{ path: ['cloth', 'width'], value: width }]),
+    ...(washed === true ? [{ path: ['cloth', 'washed'], value: true }] : []),
+  ]);
