@@ -73,6 +73,7 @@ export type {
 export {
   clothJobOf,
   contrastChoices,
+  laidOf,
   layFound,
   layKinds,
   searchCloth,
