@@ -31,7 +31,10 @@ describe('a skirt of several cloths', () => {
     expect(await own.getByRole('checkbox', { name: 'tier 2' }).isDisabled()).toBe(true);
     await own.getByRole('textbox', { name: 'What it is called' }).fill('poplin');
     await page.keyboard.press('Tab');
-    await page.getByRole('heading', { name: /poplin \(red\)/ }).first().waitFor();
+    await page
+      .getByRole('heading', { name: /poplin \(red\)/ })
+      .first()
+      .waitFor();
     await goTo(page, 'Ribbons');
     await page.getByRole('radio', { name: 'front', exact: true }).check();
     await expect.poll(() => others(page)).toContain('#c4242b');
@@ -52,7 +55,10 @@ describe('a skirt of several cloths', () => {
     expect(await groups.count()).toBe(2);
     expect(await groups.nth(1).getByRole('checkbox', { name: 'tier 2' }).count()).toBe(0);
     for (const left of [1, 0]) {
-      await page.getByRole('button', { name: /^Take this cloth away/ }).first().click();
+      await page
+        .getByRole('button', { name: /^Take this cloth away/ })
+        .first()
+        .click();
       await expect.poll(() => groups.count()).toBe(left);
     }
     expect(page.complaints).toEqual({ errors: [], strangers: [] });

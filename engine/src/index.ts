@@ -75,6 +75,7 @@ export type {
 export {
   clothJobOf,
   contrastChoices,
+  laidOf,
   layFound,
   layKinds,
   searchCloth,

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { planOf } from '../testing/requests.ts';
 
-const codes = (own: object, other: object): string[] =>
+const codes = (own: Record<string, unknown>, other: Record<string, unknown>): string[] =>
   planOf({ cut: { kind: 'tiered' }, cloth: own, contrast: [{ pieces: ['tier 2'], cloth: other }] })
     .notices.map(({ notice }) => notice.code)
     .filter((code) => code.endsWith('Apart'));

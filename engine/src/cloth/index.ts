@@ -10,6 +10,7 @@ export {
 export {
   clothOf,
   clothsOf,
+  laidOf,
   pieceNames,
   clothsAmong,
   type ClothPiece,

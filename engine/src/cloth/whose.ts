@@ -1,5 +1,6 @@
 import type { Panel, PartName, Skirt } from '../skirt/index.ts';
 import { sharesOf, type ContrastOptions } from './contrast.ts';
+import type { ClothPlan, ContrastPlan } from './lay-all.ts';
 import type { ClothOptions } from './options.ts';
 
 /** One cloth of a skirt and what is cut from it; the lining and stretch knit are told by their parts. */
@@ -47,6 +48,12 @@ export const clothOf = (cloths: SkirtCloths, piece: ClothPiece): SkirtCloth =>
 export const clothsAmong = (cloths: SkirtCloths, pieces: readonly ClothPiece[]): readonly SkirtCloth[] => [
   ...new Set(pieces.map((piece) => clothOf(cloths, piece))),
 ];
+
+/** How one of a skirt's cloths is laid. */
+export const laidOf = (
+  { cloth, contrast }: { readonly cloth: ClothPlan; readonly contrast: readonly ContrastPlan[] },
+  { which }: Pick<SkirtCloth, 'which'>,
+): ClothPlan => contrast.find(({ at }) => at === which)?.cloth ?? cloth;
 
 /**
  * What is cut from a cloth, by names for the words: tiers by their number (`tier 2`), other panels of one name with their

@@ -17,6 +17,10 @@ export type LayDocument = ReturnType<typeof layDocument>;
  * and as its reader sees it. On a table x runs along the cloth from its start, y across it from its upper edge.
  */
 export function layDocument(plan: ClassPlan, speaker: Speaker, shelf: readonly HowMany[] = []) {
+  const nameOf = (key: string): string => {
+    const found = plan.cloths.find((cloth) => cloth.key === key);
+    return found ? clothName(found, speaker) : key;
+  };
   return {
     format: 'ribbonwright.lay' as const,
     version: LAY_VERSION,
@@ -29,8 +33,8 @@ export function layDocument(plan: ClassPlan, speaker: Speaker, shelf: readonly H
       chosen: cloth.chosen.kind,
       ways: cloth.ways.map((way) => wayOf(way, cloth, speaker)),
     })),
-    shelf: shelf.map(({ cloth, inOrder, most }) => ({
-      cloth,
+    shelf: shelf.map(({ cloth: key, inOrder, most }) => ({
+      cloth: nameOf(key),
       inOrder: inOrder.skirts,
       most: most.skirts,
     })),

@@ -44,6 +44,7 @@ describe('the plan as a document', () => {
       'stride',
       'rows',
       'ribbons',
+      'cloths',
       'lays',
       'elastic',
       'thread',
@@ -54,6 +55,18 @@ describe('the plan as a document', () => {
       'workings',
       'fromCloth',
     ]);
+  });
+
+  test('each cloth of several is told with what is cut from it', () => {
+    const { cloths } = documentOf({
+      cut: { kind: 'tiered', tiers: 3 },
+      contrast: [{ pieces: ['tier 2'], cloth: { name: 'poplin', colour: 'red', washed: true } }],
+    });
+    expect(cloths.map(({ name, colour, washed, pieces }) => [name, colour, washed, pieces])).toEqual([
+      ['', 'navy', false, 'tier 1 and tier 3'],
+      ['poplin', 'red', true, 'tier 2'],
+    ]);
+    expect(cloths[1]?.clothBeforeWash).toEqual(cloths[1]?.clothAfterWash);
   });
 
   // Common practice, no source.

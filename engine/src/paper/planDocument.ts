@@ -1,3 +1,4 @@
+import { laidOf, pieceNames } from '../cloth/index.ts';
 import type { Figure } from '../figure/index.ts';
 import type { FromCloth, SkirtPlan } from '../plan/index.ts';
 import type { Speaker } from '../words/index.ts';
@@ -73,6 +74,7 @@ export function planDocument(
       total: say.length(total),
       strips: strips.length,
     })),
+    cloths: clothParts(plan, speaker),
     lays: cloth.lays.map((lay) => ({
       kind: lay.kind,
       chosen: lay === cloth.chosen,
@@ -137,6 +139,25 @@ export function planDocument(
       count: fromCloth.count.value,
     },
   };
+}
+
+function clothParts(plan: SkirtPlan, speaker: Speaker): PlanDocument['cloths'] {
+  const say = saying(speaker);
+  return plan.cloths.map((each) => {
+    const { name, colour, washed } = each.options;
+    const { chosen } = laidOf(plan, each);
+    return {
+      name,
+      colour: speaker.colour(colour),
+      hex: colour.hex,
+      pieces: speaker.pieces(pieceNames(plan.skirt, each)),
+      washed,
+      lay: chosen.kind,
+      clothAfterWash: say.length(chosen.clothAfter),
+      clothBeforeWash: say.length(chosen.clothBefore),
+      toBuy: say.length(chosen.toBuy),
+    };
+  });
 }
 
 function workingsOf({ skirt, stride, ribbons, cloth }: SkirtPlan, speaker: Speaker): Record<string, string> {

@@ -125,6 +125,20 @@ export const planSchema = z.strictObject({
   ribbons: z.array(
     z.strictObject({ colour: z.string(), hex: z.string(), width: length, total: length, strips: z.int() }),
   ),
+  /** The skirt's own cloth, then its others. */
+  cloths: z.array(
+    z.strictObject({
+      name: z.string(),
+      colour: z.string(),
+      hex: z.string(),
+      pieces: z.string(),
+      washed: z.boolean(),
+      lay: z.string(),
+      clothAfterWash: length,
+      clothBeforeWash: length,
+      toBuy: length,
+    }),
+  ),
   lays: z.array(
     z.strictObject({
       kind: z.string(),

@@ -1,4 +1,4 @@
-import { called, pieceNames } from '../cloth/index.ts';
+import { called, laidOf, pieceNames } from '../cloth/index.ts';
 import type { Part } from '../skirt/index.ts';
 import { mm, type Mm } from '../units/index.ts';
 import type { Bench } from './bench.ts';
@@ -13,9 +13,10 @@ interface BenchCloth {
 }
 
 /** The skirt's own cloth, then its others; the lining and stretch knit are told of by themselves. */
-function clothsOn({ cloths, cloth, contrast, skirt }: Bench): BenchCloth[] {
+function clothsOn(bench: Bench): BenchCloth[] {
+  const { cloths, skirt } = bench;
   return cloths.map((each): BenchCloth => {
-    const plan = contrast.find(({ at }) => at === each.which)?.cloth ?? cloth;
+    const plan = laidOf(bench, each);
     return {
       called: called(each.options),
       washed: each.options.washed,

@@ -45,7 +45,7 @@ export function howMany(request: ClassRequest, effort: Sought | null): HowMany[]
     const small = cloth.shares.toSorted((one, other) => coverOf(one) - coverOf(other));
     const smallest = tries(small);
     return {
-      cloth: cloth.name,
+      cloth: cloth.key,
       inOrder,
       most: smallest.skirts.length > inOrder.skirts.length ? smallest : inOrder,
     };

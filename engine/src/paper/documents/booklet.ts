@@ -33,8 +33,8 @@ export function booklet(input: PaperInput): PaperDocument {
   return documentOf(input, papers.booklet, flow(blocks, sheetOf(input, papers.booklet), fonts));
 }
 
-/** Drawn smaller than this their words would be too small at arm's length. */
-const TALLEST = mm(60);
+/** Drawn smaller than this their words would be too small at arm's length; names of several cloths stand below them. */
+const TALLEST = { one: mm(60), several: mm(71) };
 
 function stepBlock(step: Step, number: number, { plan, speaker }: PaperInput): Block {
   const { steps } = speaker.words;
@@ -52,7 +52,14 @@ function stepBlock(step: Step, number: number, { plan, speaker }: PaperInput): B
           ...step.cautions.map((code) => cautionLine(code, speaker)),
         ],
       },
-      { share: 1, blocks: [picture(stepPicture(plan, step, speaker), { maxHeight: TALLEST })] },
+      {
+        share: 1,
+        blocks: [
+          picture(stepPicture(plan, step, speaker), {
+            maxHeight: plan.cloths.length > 1 ? TALLEST.several : TALLEST.one,
+          }),
+        ],
+      },
     ),
   );
 }

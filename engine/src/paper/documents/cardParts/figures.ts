@@ -1,3 +1,4 @@
+import { laidOf } from '../../../cloth/index.ts';
 import type { Figure } from '../../../figure/index.ts';
 import type { SkirtPlan } from '../../../plan/index.ts';
 import type { Speaker } from '../../../words/index.ts';
@@ -36,11 +37,11 @@ export function cardFigures(plan: SkirtPlan, speaker: Speaker): CardFigure[] {
 }
 
 /** What each cloth takes; of several each says which. */
-const clothFigures = ({ cloths, cloth, contrast }: SkirtPlan, speaker: Speaker): CardFigure[] =>
-  cloths.map((each) => {
-    const figure = (contrast.find(({ at }) => at === each.which)?.cloth ?? cloth).chosen.clothBefore;
+const clothFigures = (plan: SkirtPlan, speaker: Speaker): CardFigure[] =>
+  plan.cloths.map((each) => {
+    const figure = laidOf(plan, each).chosen.clothBefore;
     const name = speaker.name(figure);
-    return { name: cloths.length > 1 ? `${clothCalled(each, speaker)} · ${name}` : name, figure };
+    return { name: plan.cloths.length > 1 ? `${clothCalled(each, speaker)} · ${name}` : name, figure };
   });
 
 /** Round the top and the hem; where both have one name, each says where. */

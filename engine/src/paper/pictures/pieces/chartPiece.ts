@@ -1,5 +1,5 @@
 import { boundsOf, lengthOf, point, pointAt, type Point } from '../../../geometry/index.ts';
-import { clothOf, type ClothPiece, type Lay } from '../../../cloth/index.ts';
+import { clothOf, laidOf, type ClothPiece, type Lay } from '../../../cloth/index.ts';
 import type { SkirtPlan } from '../../../plan/index.ts';
 import type { EdgeName, Notch, PanelShape, Part, PieceShape } from '../../../skirt/index.ts';
 import { mm, type Mm } from '../../../units/index.ts';
@@ -94,10 +94,7 @@ function panelPiece(plan: SkirtPlan, speaker: Speaker, group: PanelGroup): Chart
 }
 
 /** How the cloth of a panel is laid. */
-function layOf({ cloth, contrast, cloths }: SkirtPlan, panel: ClothPiece): Lay {
-  const { which } = clothOf(cloths, panel);
-  return (contrast.find(({ at }) => at === which)?.cloth ?? cloth).chosen;
-}
+const layOf = (plan: SkirtPlan, panel: ClothPiece): Lay => laidOf(plan, clothOf(plan.cloths, panel)).chosen;
 
 /** Where a lone panel is worn, in front or behind, where its name does not tell it from others of its round. */
 function placeOf({ panels }: PanelGroup, called: string, { words }: Speaker): string {
