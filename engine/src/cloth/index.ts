@@ -7,7 +7,7 @@ export {
   type ClothPlan,
   type ContrastPlan,
 } from './lay-all.ts';
-export { contrastOptions, type ContrastName, type ContrastOptions } from './contrast.ts';
+export { contrastOf, contrastOptions, type ContrastName, type ContrastOptions } from './contrast.ts';
 export { beforeWash, readFabric, toBuy, type Fabric } from './fabric.ts';
 export { clothOptions, layKinds, type ClothOptions, type LayKind } from './options.ts';
 export type { ClothEffort } from './search/effort.ts';
