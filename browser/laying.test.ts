@@ -1,4 +1,5 @@
 // axe-core's rules for WCAG 2.2 A and AA: https://www.w3.org/TR/WCAG22/
+import { execFileSync } from 'node:child_process';
 import { AxeBuilder } from '@axe-core/playwright';
 import { exampleClass } from '@ribbonwright/engine';
 import type { Page } from 'playwright-core';
@@ -22,6 +23,16 @@ async function lookAndStop(page: Page, name: RegExp): Promise<void> {
   await page.getByRole('progressbar').waitFor({ state: 'detached' });
 }
 
+const plainly = (text: string): string => text.replace(/\s+/g, ' ').trim();
+
+/** Words of the PDF that a press hands out, as poppler's pdftotext reads them. */
+async function wordsOfDownload(page: Page, press: () => Promise<void>): Promise<string> {
+  const handed = page.waitForEvent('download', { timeout: 60_000 });
+  await press();
+  const path = await (await handed).path();
+  return plainly(execFileSync('pdftotext', ['-layout', path, '-'], { encoding: 'utf8' }));
+}
+
 async function noViolations(page: Page): Promise<void> {
   await openAll(page);
   const { violations } = await new AxeBuilder({ page })
@@ -41,6 +52,12 @@ describe('a closer lay of a skirt', () => {
     await used(page).waitFor();
     const closer = await toBuy.textContent();
     expect(closer).not.toBe(byHand);
+    // Its paper is to chalk from, and says the same.
+    const words = await wordsOfDownload(page, () =>
+      button(page, /^Make it as a PDF: Cutting layout$/).click(),
+    );
+    expect(words).toContain('Corners: along · across');
+    expect(words).toContain(plainly(closer ?? ''));
     // What is bought follows it.
     await goTo(page, 'Supplies');
     expect(await page.locator('main').textContent()).toContain(closer);
@@ -178,6 +195,23 @@ describe('a class', () => {
       .setInputFiles({ ...file, buffer: Buffer.from(JSON.stringify({ ...example, cloths, skirts })) });
     await page.getByRole('heading', { name: 'From what is on the shelf' }).waitFor();
     await page.getByText(/no room was found for .+ add another length/).waitFor();
+    expect(page.complaints).toEqual({ errors: [], strangers: [] });
+  });
+
+  test('hands out the lay that was found as a PDF, without a network, and can be stopped', async () => {
+    const page = await openTable(await context());
+    await look(page, '#/workshops');
+    await page.locator('input[type=file]').setInputFiles(file);
+    await page.getByRole('heading', { level: 1, name: 'Saturday class' }).waitFor();
+    await page.evaluate('navigator.serviceWorker.ready.then(() => undefined)');
+    await page.context().setOffline(true);
+    await lookAndStop(page, /^Lay them all in one go$/);
+    const make = button(page, /^Make it as a PDF: Cutting layouts of the class$/);
+    await make.click();
+    await button(page, /^Stop$/).click();
+    await make.waitFor();
+    const [buy] = await page.locator('dl dd').allTextContents();
+    expect(await wordsOfDownload(page, () => make.click())).toContain(plainly(buy ?? ''));
     expect(page.complaints).toEqual({ errors: [], strangers: [] });
   });
 

@@ -127,6 +127,17 @@ describe('a class, to the other commands', () => {
     expect(readFileSync(join(out, svg), 'utf8')).toContain('<svg');
   });
 
+  test('papers that are searched carry what was found, stopped or not', async () => {
+    const out = join(folder, 'searched');
+    const { code, err } = await tell(['papers', '-', '--seconds', '600', '--out', out], {
+      input: example,
+      interrupts: true,
+    });
+    expect(code).toBe(0);
+    expect(err).toContain('Stopped. This is the best so far.');
+    expect(readdirSync(out)).toContain('lay.pdf');
+  });
+
   test('plan is of one skirt', async () => {
     const { code, err } = await tell(['plan', '-'], { input: example });
     expect(code).toBe(2);
@@ -141,6 +152,31 @@ describe('a class, to the other commands', () => {
   test('its schema asks for skirts', async () => {
     const schema = JSON.parse((await tell(['schema', '--of', 'class'])).out) as { required: string[] };
     expect(schema.required).toEqual(['skirts']);
+  });
+});
+
+describe('papers of a skirt', () => {
+  const chalked = (out: string): string[] => readdirSync(out).filter((file) => /^lay-\d/.test(file));
+
+  test('carry the searched lay where a search is asked for, and only there', async () => {
+    const [hand, searched] = [join(folder, 'hand'), join(folder, 'closer')];
+    await tell(['papers', '-', '--out', hand], { input: likely });
+    const { code, err } = await tell(['papers', '-', '--seconds', '1', '--way', 'open', '--out', searched], {
+      input: likely,
+      isScreen: true,
+    });
+    expect(code).toBe(0);
+    expect(plain(err)).toMatch(/of 1 s · .*open, one layer/);
+    expect(chalked(hand)).toEqual([]);
+    expect(chalked(searched)).toEqual(['lay-1-1.svg']);
+    const sizeOf = (out: string): number => readFileSync(join(out, 'lay.pdf')).length;
+    expect(sizeOf(searched)).not.toBe(sizeOf(hand));
+  });
+
+  test('a search that is asked for wrongly is refused, as by lay', async () => {
+    const { code, err } = await tell(['papers', '-', '--seed', '1.5'], { input: likely });
+    expect(code).toBe(2);
+    expect(plain(err)).toMatch(/--seed: "1\.5" is no number/);
   });
 });
 

@@ -43,17 +43,14 @@ export type ContrastName = (typeof contrastNames)[number];
 
 const MOST_CLOTHS = 8;
 
-/** Other cloths of one skirt: which pieces are cut from each. */
-export const contrastOptions = (fields: Fields) =>
+/** Other cloths of one skirt, each described as `cloth` asks: which pieces are cut from each. */
+export const contrastOf = <Cloth extends z.ZodType>(cloth: Cloth) =>
   z
-    .array(
-      z.strictObject({
-        pieces: z.array(z.enum(contrastNames)).min(1).max(contrastNames.length),
-        cloth: clothOptions(fields).prefault({}),
-      }),
-    )
+    .array(z.strictObject({ pieces: z.array(z.enum(contrastNames)).min(1).max(contrastNames.length), cloth }))
     .max(MOST_CLOTHS)
     .default([]);
+
+export const contrastOptions = (fields: Fields) => contrastOf(clothOptions(fields).prefault({}));
 
 export interface ContrastOptions {
   readonly pieces: readonly ContrastName[];

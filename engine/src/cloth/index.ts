@@ -20,7 +20,13 @@ export {
 export { called } from './called.ts';
 export { clothsDiffer } from './differ.ts';
 export { hardlySeen } from './seen.ts';
-export { contrastChoices, contrastOptions, type ContrastName, type ContrastOptions } from './contrast.ts';
+export {
+  contrastChoices,
+  contrastOf,
+  contrastOptions,
+  type ContrastName,
+  type ContrastOptions,
+} from './contrast.ts';
 export { readFabric, type Fabric } from './fabric.ts';
 export { clothOptions, layKinds, type ClothOptions, type LayKind } from './options.ts';
 export type { ClothEffort } from './search/effort.ts';

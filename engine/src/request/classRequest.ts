@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { clothOptions, type ClothOptions } from '../cloth/index.ts';
+import { clothOptions, contrastOf, type ClothOptions } from '../cloth/index.ts';
 import type { Fields } from '../fields/index.ts';
+import { partly } from './partly.ts';
 import { head, requestSchema, type SkirtRequest } from './request.ts';
 
 /** Version of the class document that this engine writes. */
@@ -21,31 +22,35 @@ const ofTheClass = {
   paper: true,
 } as const;
 
+/** What stands in each skirt, and is never shared. */
+const ofOneSkirt = { name: true, wearer: true, body: true } as const;
+
 /**
  * The schema of a class: what its skirts share, each skirt with what differs, and the cloths they are cut from. A skirt
- * may give any part of what is shared anew, or only some fields of it.
+ * may give any part of what is shared anew, or only some fields of it; only its body is written whole, and there.
  */
 export function classSchema(fields: Fields) {
-  const { shape } = requestSchema(fields);
-  const { element } = shape.contrast.unwrap();
-  const own = requestSchema(fields)
-    .omit({ ...ofTheClass, cloth: true })
-    .extend({
-      cloth: clothName.optional(),
-      // Of other cloths too, those that the class names are called by their names.
-      contrast: z
-        .array(element.extend({ cloth: z.union([clothName, clothOptions(fields)]).optional() }))
-        .default([]),
-    });
+  const skirt = requestSchema(fields);
+  const { mark, paper, body, name, wearer } = skirt.shape;
+  const { shape: parts } = skirt.omit({ ...ofTheClass, ...ofOneSkirt, cloth: true, contrast: true });
+  const shared = {
+    ...Object.fromEntries(Object.entries(parts).map(([key, part]) => [key, partly(part).optional()])),
+    cloth: clothName.optional(),
+    // Of other cloths too, those that the class names are called by their names.
+    contrast: contrastOf(z.union([clothName, clothOptions(fields)]).optional()).optional(),
+  };
   return z.strictObject({
     version: z.literal(CLASS_VERSION).default(CLASS_VERSION),
-    name: z.string().max(120).default(''),
+    name,
     ...head,
-    mark: shape.mark,
-    paper: shape.paper,
+    mark,
+    paper,
     /** What all skirts have, where they say nothing else. */
-    skirt: own.omit({ name: true, wearer: true, body: true }).prefault({}),
-    skirts: z.array(own).min(1).max(MOST_SKIRTS),
+    skirt: z.strictObject(shared).prefault({}),
+    skirts: z
+      .array(z.strictObject({ name, wearer, body, ...shared }))
+      .min(1)
+      .max(MOST_SKIRTS),
     /** By the names that skirts call them. Where a skirt names none it is cut from the first. */
     cloths: z.record(clothName, clothOptions(fields)).prefault({}),
   });

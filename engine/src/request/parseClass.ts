@@ -55,6 +55,14 @@ export function parseClass(given: unknown): ParsedClass {
   ];
   if (!framed.success || errors.length > 0 || !first)
     return { ok: false, language: head.language, errors: eachOnce(errors) };
+  // What is shared is right even where every skirt writes over it.
+  const all = whole.safeParse(raw);
+  if (!all.success)
+    return {
+      ok: false,
+      language: head.language,
+      errors: errorsOf(all.error.issues, raw, (path) => keysOfSchema(whole, path, raw)),
+    };
   const { version, name, language, units, mark, paper } = framed.data;
   const named = Object.entries(framed.data.cloths).map(([name, options]) => ({ name, options }));
   const labels = labelsOf(skirts.map(({ request }) => request.wearer));

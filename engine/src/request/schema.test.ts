@@ -119,6 +119,15 @@ describe('the published schema', () => {
     },
   );
 
+  test('lets a waist go without its kind where the cut says which it is', () => {
+    const raw = { body, cut: { kind: 'circle' }, waist: { seam: '1/2 in' } };
+    expect(parseRequest(raw).ok).toBe(true);
+    expect(published.safeParse(raw).success).toBe(true);
+    expect(published.safeParse({ ...raw, waist: { kind: 'turned casing', seam: '1/2 in' } }).success).toBe(
+      false,
+    );
+  });
+
   test('accepts whatever the parser accepts', patience, () => {
     let accepted = 0;
     fc.assert(

@@ -3,6 +3,7 @@ import { fieldsFor } from '../fields/index.ts';
 import type { MeasureSystem } from '../units/index.ts';
 import { CLASS_VERSION, classSchema } from './classRequest.ts';
 import { valueAt } from './errors.ts';
+import { partly } from './partly.ts';
 import { REQUEST_VERSION, requestSchema } from './request.ts';
 
 type JsonSchema = z.core.JSONSchema.JSONSchema;
@@ -12,13 +13,16 @@ type JsonSchema = z.core.JSONSchema.JSONSchema;
  * other system has that system's usual figures.
  */
 export function requestJsonSchema(system: MeasureSystem = 'inches'): JsonSchema {
+  const whole = requestSchema(fieldsFor(undefined, system));
+  // A waist that goes with its cut need not name its kind.
+  const published = whole.extend({ waist: partly(whole.shape.waist) });
   return {
-    ...z.toJSONSchema(requestSchema(fieldsFor(undefined, system)), { io: 'input' }),
+    ...z.toJSONSchema(published, { io: 'input' }),
     title: `Ribbonwright skirt request, version ${String(REQUEST_VERSION)}`,
   };
 }
 
-/** JSON Schema (draft 2020-12) of a class. A part that a skirt gives anew is described as if it stood alone. */
+/** JSON Schema (draft 2020-12) of a class. What is shared and what is a skirt's own are each described by themselves. */
 export function classJsonSchema(system: MeasureSystem = 'inches'): JsonSchema {
   return {
     ...z.toJSONSchema(classSchema(fieldsFor(undefined, system)), { io: 'input' }),

@@ -93,13 +93,17 @@ const change: fc.Arbitrary<Change> = fc.oneof(
   },
 );
 
-/** A request that parses, with one or two places of it changed for something odd. */
-export const anyMutation: fc.Arbitrary<unknown> = fc
-  .tuple(anyRequest, fc.array(fc.tuple(fc.nat(), change), { minLength: 1, maxLength: 2 }))
-  .map(([raw, changes]) =>
-    changes.reduce<unknown>((document, [at, each]) => {
-      const places = placesIn(document).slice(1);
-      const path = places[at % Math.max(1, places.length)];
-      return path ? changed(document, path, each) : document;
-    }, raw),
-  );
+/** A document, with one or two places of it changed for something odd. */
+export const mutated = (documents: fc.Arbitrary<unknown>): fc.Arbitrary<unknown> =>
+  fc
+    .tuple(documents, fc.array(fc.tuple(fc.nat(), change), { minLength: 1, maxLength: 2 }))
+    .map(([raw, changes]) =>
+      changes.reduce<unknown>((document, [at, each]) => {
+        const places = placesIn(document).slice(1);
+        const path = places[at % Math.max(1, places.length)];
+        return path ? changed(document, path, each) : document;
+      }, raw),
+    );
+
+/** A request that parses, so changed. */
+export const anyMutation: fc.Arbitrary<unknown> = mutated(anyRequest);

@@ -1259,9 +1259,9 @@ export const en: Catalogue = {
       'Take {cloth} of cloth. Fold it across, end to end, right sides together. Panels are cut through both layers.',
     'fold.crosswiseTurn':
       'The print has one way up: cut along the fold, and turn the upper layer end for end, same side up, so that both prints point the same way.',
-    'fold.open': 'Take {cloth} of cloth. Lay it open, right side down, in one layer.',
+    'fold.open': 'Take {cloth} of cloth. Lay it open, right side up, in one layer.',
     'fold.openHeadToTail':
-      'Take {cloth} of cloth. Lay it open, right side down, in one layer. Panels lie head to tail.',
+      'Take {cloth} of cloth. Lay it open, right side up, in one layer. Panels lie head to tail.',
     'fold.stack':
       'Cut the panels apart as blocks first. Then fold each along its centre and lay them fold on fold: they are marked together, from the folds.',
     'fold.wholePanels':

@@ -1384,9 +1384,9 @@ export const fr: Catalogue = {
       'Prenez {cloth} de tissu. Pliez-le en travers, bout sur bout, bord à bord, endroit contre endroit. Les panneaux se coupent dans les deux épaisseurs.',
     'fold.crosswiseTurn':
       'L’imprimé a un sens : coupez le long de la pliure, et faites faire un demi-tour à l’épaisseur du dessus pour que les deux imprimés aillent dans le même sens.',
-    'fold.open': 'Prenez {cloth} de tissu. Étalez-le ouvert, endroit dessous, en une seule épaisseur.',
+    'fold.open': 'Prenez {cloth} de tissu. Étalez-le ouvert, endroit dessus, en une seule épaisseur.',
     'fold.openHeadToTail':
-      'Prenez {cloth} de tissu. Étalez-le ouvert, endroit dessous, en une seule épaisseur. Les panneaux se placent tête-bêche.',
+      'Prenez {cloth} de tissu. Étalez-le ouvert, endroit dessus, en une seule épaisseur. Les panneaux se placent tête-bêche.',
     'fold.stack':
       'Coupez d’abord les panneaux en blocs, à part. Pliez ensuite chacun au milieu et posez-les pliure sur pliure : ils se marquent ensemble, à partir des pliures.',
     'fold.wholePanels':

@@ -71,9 +71,10 @@ function laid(scene: Scene): FoldStage {
   const { papers } = speaker.words;
   const wished = plan.cloth.chosen.more.length > 0 ? SMALLER : LARGER;
   const room = { width: mm(WIDTH / wished), height: mm(HEIGHT / wished) };
-  const picture = layPicture({ lay: plan.cloth.chosen, skirt: plan.skirt }, speaker, 'large', room, {
-    cloth: scene.wrong,
-  });
+  const { skirt } = plan;
+  const lay = plan.cloth.chosen;
+  const cloth = lay.table.layers === 1 ? scene.right : scene.wrong;
+  const picture = layPicture({ lay, skirt }, speaker, 'large', room, { cloth });
   // Several tables side by side take the width that their words need, whatever the room.
   const scale = Math.min(wished, WIDTH / picture.width, HEIGHT / picture.height);
   const widths = plan.skirt.marking === 'straight widths' && !isCharted(plan);

@@ -50,15 +50,14 @@ const selvage = ({ x, width }: Box, y: number, inside: number, chalk: Ink): Mark
   straight(point(x, y + inside), point(x + width, y + inside), { stroke: chalk, width: mm(0.25) });
 
 /** The cloth opened out, with its measures, its selvages and its grain. */
-export function flatMarks({ speaker, right, wrong, chalk, plan }: Scene, flat: Flat): Mark[] {
+export function flatMarks({ speaker, right, chalk, plan }: Scene, flat: Flat): Mark[] {
   const box = boxOf(flat);
   const { x, y, width, height } = box;
   const { papers, tableEdges } = speaker.words;
   const grey = { size: SIZE, ink: inks.grey } as const;
   const middle = x + width / 2;
-  const open = plan.cloth.chosen.kind === 'open';
   return [
-    cloth(box, open ? wrong : right),
+    cloth(box, right),
     selvage(box, y, 0.9, chalk),
     selvage(box, y + height, -0.9, chalk),
     ...note(point(middle, y - 3.4), tableEdges.selvage, grey),

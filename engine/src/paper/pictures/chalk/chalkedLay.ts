@@ -16,8 +16,9 @@ import {
 import { chalkLine, clothStyle } from '../cloth.ts';
 import { chalkOn, mixed } from '../chalkOn.ts';
 import { fitPoint, type Fit } from '../fit.ts';
+import { cornerLabel } from './cornerLabel.ts';
 import { edgeNames, edges, holes, leftOver } from './clothMarks.ts';
-import { cornerLabel, edgeScale, namedWithin, scaleDepth, type EdgeValue, type Taken } from './labels.ts';
+import { edgeScale, namedWithin, scaleDepth, type EdgeValue, type Taken } from './labels.ts';
 import { numbered, type NumberedPiece } from './numbered.ts';
 import { cornersHere, namesOf, shapeOf, shareHere, titleOf } from './pieceMarks.ts';
 import { stretchesOf, type Stretch } from './stretches.ts';
@@ -101,15 +102,17 @@ function stretchDrawing(
     : { cloth: inks.wash, piece: inks.paper, line: inks.ink };
   const taken: Taken = [];
   const shapes = here.map((each) => ({ each, ...shapeOf(each, from, to, fit) }));
-  const names = shapes.flatMap(({ each, corners }) =>
-    corners.length < 3
-      ? []
-      : namedWithin(roomWithin(corners), namesOf(each, nameOf, shareHere(each, { from, to })), taken),
-  );
+  const names = shapes.flatMap(({ each, corners }) => {
+    if (corners.length < 3) return [];
+    const within = roomWithin(corners);
+    const share = shareHere(each, { from, to });
+    return namedWithin(within, namesOf(each, nameOf, { share, room: within.across }), taken);
+  });
   const cornerWords = shapes.flatMap(({ each, corners }) => {
-    const middle = corners.length < 3 ? point(0, 0) : roomWithin(corners).at;
+    if (corners.length < 3) return [];
+    const within = { middle: roomWithin(corners).at, outline: corners };
     return cornersHere(each, from, to, scale).flatMap(
-      (at) => cornerLabel(fitPoint(at, fit), middle, speaker.length(mm(Math.max(0, at.y))), taken) ?? [],
+      (at) => cornerLabel(fitPoint(at, fit), within, speaker.length(mm(Math.max(0, at.y))), taken) ?? [],
     );
   });
   return drawing({

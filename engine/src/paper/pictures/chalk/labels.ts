@@ -1,4 +1,4 @@
-import { point, type Bounds, type Point } from '../../../geometry/index.ts';
+import { point, type Point } from '../../../geometry/index.ts';
 import { mm, radians } from '../../../units/index.ts';
 import { inks, label, straight, type Mark } from '../../drawing/index.ts';
 import { thinLine } from '../cloth.ts';
@@ -6,24 +6,25 @@ import { spread } from '../fit.ts';
 
 /** Mean width of a letter, and height of a line, for each unit of size. */
 const LETTER = 0.52;
-const LINE = 1.15;
+export const LINE = 1.15;
 export const widthOf = (text: string, size: number): number => LETTER * size * text.length;
 
-type Box = Pick<Bounds, 'left' | 'right' | 'top' | 'bottom'>;
+export interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
 /** Words that lie already: others keep clear of them. */
-export type Taken = { left: number; right: number; top: number; bottom: number }[];
+export type Taken = Box[];
 
-const clear = (
-  box: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number },
-  taken: Taken,
-): boolean =>
+export const clear = (box: Box, taken: Taken): boolean =>
   taken.every(
     (each) =>
       box.right <= each.left || box.left >= each.right || box.bottom <= each.top || box.top >= each.bottom,
   );
-export type { Box };
 
-export const SCALE_SIZE = 2.3;
+export const SCALE_SIZE = 2.7;
 /** From the cloth's edge to the words of its scale. */
 const LEADER = 4;
 
@@ -72,31 +73,6 @@ export function edgeScale(
   });
 }
 
-const CORNER_SIZE = 2.1;
-
-/** A distance across at a corner, beside it towards the middle of its piece; null where there is no room. */
-export function cornerLabel(at: Point, towards: Point, text: string, taken: Taken): Mark | null {
-  const wide = widthOf(text, CORNER_SIZE);
-  const right = towards.x >= at.x;
-  const down = towards.y >= at.y;
-  const x = at.x + (right ? 0.9 : -0.9);
-  const y = at.y + (down ? 1 : -1) * (CORNER_SIZE / 2 + 0.5);
-  const box = {
-    left: right ? x : x - wide,
-    right: right ? x + wide : x,
-    top: y - (CORNER_SIZE * LINE) / 2,
-    bottom: y + (CORNER_SIZE * LINE) / 2,
-  };
-  if (!clear(box, taken)) return null;
-  taken.push(box);
-  return label(point(x, y), text, {
-    size: mm(CORNER_SIZE),
-    baseline: 'middle',
-    align: right ? 'start' : 'end',
-    halo: inks.paper,
-  });
-}
-
 const USUAL = 3.2;
 const SMALLEST = 1.9;
 
@@ -118,7 +94,11 @@ export function namedWithin(
   ]);
   const [first] = tried;
   if (!first) return [];
-  const best = tried.find(({ size }) => size >= SMALLEST) ?? tried.at(-2) ?? first;
+  const fitting = tried.find(({ size }) => size >= SMALLEST) ?? tried.at(-2) ?? first;
+  // Of the ways to say as much the one that is read from furthest away.
+  const best = tried
+    .filter(({ lines }) => lines.join(' · ') === fitting.lines.join(' · '))
+    .reduce((most, each) => (each.size > most.size ? each : most));
   const size = Math.max(1.5, best.size);
   const long = Math.max(...best.lines.map((line) => widthOf(line, size)));
   const short = LINE * size * best.lines.length;

@@ -16,15 +16,17 @@ export const shareHere = ({ box }: NumberedPiece, { from, to }: Stretch): number
 
 /** Of a piece of which there is less than this on a stretch only the number is told: the rest of it is named. */
 const MOSTLY = 0.4;
+/** What is narrower than this on paper has no room for a number either. */
+const SLIVER = 5;
 
-/** Ways to say whose a piece is and what it is called, the fullest first. */
+/** Ways to say whose a piece is and what it is called, the fullest first; none where the rest of it is told elsewhere. */
 export function namesOf(
   { number, piece }: NumberedPiece,
   nameOf: (piece: FoundPiece) => string,
-  share: number,
+  { share, room }: { readonly share: number; readonly room: number },
 ): string[][] {
   const [no, name] = [String(number), nameOf(piece)];
-  if (share < MOSTLY) return [[no]];
+  if (share < MOSTLY) return room < SLIVER ? [] : [[no]];
   if (piece.wearer === '') return [[`${no} · ${name}`], [no, name], [no]];
   return [
     [`${no} · ${piece.wearer}`, name],

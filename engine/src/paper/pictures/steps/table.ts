@@ -31,7 +31,10 @@ export function firstWidths({ table }: Lay): Shown {
 const FAN = 1.1;
 const isFold = (edge: TableEdge | null): boolean => edge === 'fold' || edge === 'two folds';
 
-/** The cloth as it lies for cutting, to scale, wrong side up, with its panels chalked. */
+/**
+ * The cloth as it lies for cutting, to scale, with its panels chalked: folded it is wrong side up; a single layer lies right
+ * side up, as panels are drawn, else those with a left and a right would be cut the wrong way round.
+ */
 export function bareTable(table: Shown, room: Box): TableView {
   const whole = polyline(
     [point(0, 0), point(table.along, 0), point(table.along, table.across), point(0, table.across)],
@@ -64,7 +67,7 @@ export function tableView(scene: Scene, table: Shown, room: Box): TableView {
 }
 
 const sheet = (table: Shown, { left, top, width, height }: Box): Mark[] =>
-  patch('wrong', {
+  patch(table.layers === 1 ? 'right' : 'wrong', {
     left,
     top,
     right: left + width,
