@@ -35,7 +35,7 @@ interface LayJson {
 describe('lay', () => {
   test('shows every way to lay a class side by side, what to buy, and what the shelf is enough for', async () => {
     const { code, out, err } = await tell(['lay', '-', '--seconds', '1'], { input: example });
-    expect(err).toBe('');
+    expect(err).toMatch(/^[^\n]* · to buy [^\n]*\n$/);
     expect(code).toBe(0);
     for (const words of ['Saturday class', 'Robin, Sam, Alex', 'double fold', 'open, one layer', 'To buy'])
       expect(out).toContain(words);
@@ -191,7 +191,8 @@ describe('the built command, as a maker runs it', () => {
     let [out, err] = ['', ''];
     child.stdout.on('data', (data: Buffer) => (out += data.toString()));
     child.stderr.on('data', (data: Buffer) => (err += data.toString()));
-    setTimeout(() => child.kill('SIGINT'), 2500);
+    // It says that it has begun.
+    child.stderr.once('data', () => child.kill('SIGINT'));
     const code = await new Promise((resolve) => child.on('exit', resolve));
     expect(code).toBe(0);
     expect(err).toContain('Stopped.');

@@ -5,23 +5,23 @@ const CLEAR_LINE = '\r\u001b[K';
 /** A line that changes faster than this can't be read. */
 const PAUSE = 150;
 
-/** One line on standard error that tells how far a search is; nothing where nobody looks. */
+type At = { readonly cloth: string; readonly way: LayKind } | null;
+
+/** One line on standard error that tells how far a search is; where nobody looks, only that it has begun. */
 export function progressOn(
   terminal: Terminal,
   speaker: Speaker,
   seconds: number,
-): {
-  readonly show: (plan: ClassPlan, at: { readonly cloth: string; readonly way: LayKind } | null) => void;
-  readonly clear: () => void;
-} {
-  if (!terminal.showsProgress) return { show: () => undefined, clear: () => undefined };
+): { readonly show: (plan: ClassPlan, at: At) => void; readonly clear: () => void } {
   const began = performance.now();
   let last = -Infinity;
   return {
     show(plan, at) {
       const now = performance.now();
       const cloth = plan.cloths.find(({ key }) => key === at?.cloth);
-      if (!at || !cloth || now - last < PAUSE) return;
+      // Where nobody looks once is enough.
+      const pause = terminal.showsProgress ? PAUSE : Infinity;
+      if (!at || !cloth || now - last < pause) return;
       last = now;
       const way = cloth.ways.find(({ kind }) => kind === at.way) ?? cloth.chosen;
       const line = speaker.text(speaker.words.command.searching, {
@@ -31,15 +31,17 @@ export function progressOn(
         lay: at.way,
         buy: buyLength(way, speaker),
       });
-      terminal.note(
-        CLEAR_LINE +
-          Array.from(line)
-            .slice(0, terminal.width - 1)
-            .join(''),
-      );
+      if (!terminal.showsProgress) terminal.note(`${line}\n`);
+      else
+        terminal.note(
+          CLEAR_LINE +
+            Array.from(line)
+              .slice(0, terminal.width - 1)
+              .join(''),
+        );
     },
     clear() {
-      terminal.note(CLEAR_LINE);
+      if (terminal.showsProgress) terminal.note(CLEAR_LINE);
     },
   };
 }
