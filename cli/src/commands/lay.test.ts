@@ -35,7 +35,7 @@ interface LayJson {
 describe('lay', () => {
   test('shows every way to lay a class side by side, what to buy, and what the shelf is enough for', async () => {
     const { code, out, err } = await tell(['lay', '-', '--seconds', '1'], { input: example });
-    expect(err).toMatch(/^[^\n]* · to buy [^\n]*\n$/);
+    expect(err).toMatch(/^[^\n]* · to buy: [^\n]*\n$/);
     expect(code).toBe(0);
     for (const words of ['Saturday class', 'Robin, Sam, Alex', 'double fold', 'open, one layer', 'To buy'])
       expect(out).toContain(words);
