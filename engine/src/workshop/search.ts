@@ -54,7 +54,7 @@ const WEIGHT: Readonly<Record<LayKind, number>> = {
   open: 6,
   'lengthwise fold': 2,
   'crosswise fold': 2,
-  'double fold': 0.1,
+  'double fold': 1,
 };
 
 const waysOf = ({ options: { lay } }: PlannedCloth, { ways }: ClassEffort): readonly LayKind[] =>
