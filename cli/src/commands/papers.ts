@@ -121,7 +121,7 @@ function drawingsOf(input: PaperInput): [string, Drawing][] {
     ...wornSides.map((side): [string, Drawing] => [`worn-${side}`, wornPicture(plan, speaker, side).drawing]),
     ...plan.cloth.lays.map((lay): [string, Drawing] => [
       `lay-${lay.kind.replaceAll(' ', '-')}`,
-      layPicture(lay, speaker, 'large', room, { swung: plan.skirt.marking === 'swung' }),
+      layPicture(lay, speaker, 'large', room, { skirt: plan.skirt, swung: plan.skirt.marking === 'swung' }),
     ]),
     ...(laid ? chalkedLengths(laid, speaker) : []),
   ];

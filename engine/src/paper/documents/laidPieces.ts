@@ -4,23 +4,14 @@ import type { Speaker } from '../../words/index.ts';
 import type { PlannedCloth } from '../../workshop/index.ts';
 import { bold, column, table, type Block } from '../layout/index.ts';
 import { numbered } from '../pictures/chalk/numbered.ts';
-import { namesAmong } from '../pictures/layNames.ts';
+import { namesOf } from '../pictures/layNames.ts';
 
 /** What each piece is called among those of its own skirt. */
 export function namesOnTable(
   { shares }: Pick<PlannedCloth, 'shares'>,
   speaker: Speaker,
 ): (piece: FoundTable['pieces'][number]) => string {
-  const names = new Map(
-    shares.map(({ skirt: { label, plan } }) => [
-      label,
-      namesAmong(
-        plan.skirt.panels,
-        plan.skirt.parts.flatMap(({ name, count }) => Array.from({ length: count }, () => name)),
-        speaker,
-      ),
-    ]),
-  );
+  const names = new Map(shares.map(({ skirt: { label, plan } }) => [label, namesOf(plan.skirt, speaker)]));
   return (piece) => names.get(piece.wearer)?.(piece) ?? '';
 }
 

@@ -43,7 +43,7 @@ export function layPaper(input: PaperInput): PaperDocument {
         column(papers.leftOver, 1.3),
       ],
       lays.map((lay) => [
-        layPicture(lay, speaker, 'small', { width: mm(30), height: mm(19) }),
+        layPicture(lay, speaker, 'small', { width: mm(30), height: mm(19) }, { skirt: plan.skirt }),
         [bold(speaker.words.lays[lay.kind]), plain(`\n${remarks(lay, lay === chosen, speaker)}`)],
         speaker.value(lay.clothAfter),
         speaker.value(lay.clothBefore),
@@ -52,7 +52,7 @@ export function layPaper(input: PaperInput): PaperDocument {
       ]),
     ),
     ...refusals(lays, speaker),
-    ...otherCloths(input).flatMap((each) => otherBlocks(each, speaker, width)),
+    ...otherCloths(input).flatMap((each) => otherBlocks(each, input, width)),
   ];
   return documentOf(input, papers.lay, flow(blocks, of, fonts));
 }
@@ -75,14 +75,14 @@ function otherCloths({ plan, speaker }: PaperInput): OtherCloth[] {
 }
 
 /** An other cloth in the way that is taken, with what it takes. */
-function otherBlocks({ name, lay }: OtherCloth, speaker: Speaker, width: Mm): Block[] {
+function otherBlocks({ name, lay }: OtherCloth, { plan, speaker }: PaperInput, width: Mm): Block[] {
   const { papers } = speaker.words;
   const told = lay.fits ? papers.layHeading : papers.layHeadingNone;
   return [
     together(
       heading(2, name),
       paragraph([bold(speaker.text(told, { lay: lay.kind }))]),
-      picture(layPicture(lay, speaker, 'large', { width, height: mm(90) })),
+      picture(layPicture(lay, speaker, 'large', { width, height: mm(90) }, { skirt: plan.skirt })),
     ),
     ...workingsOf(lay, speaker).map((line) => paragraph(line)),
     ...refusals([lay], speaker),
@@ -94,7 +94,7 @@ function chosenBlocks({ plan, speaker }: PaperInput, width: Mm): Block[] {
   const { chosen } = plan.cloth;
   const swung = plan.skirt.marking === 'swung';
   const room = { width, height: mm(chosen.more.length > 0 ? 150 : 104) };
-  const drawn = layPicture(chosen, speaker, 'large', room, { swung });
+  const drawn = layPicture(chosen, speaker, 'large', room, { skirt: plan.skirt, swung });
   const words: Block[] = [
     ...(swung ? [paragraph(speaker.words.papers.swingCaption, { size: 'small', quiet: true })] : []),
     ...foldBlocks({ plan, speaker }),

@@ -71,7 +71,7 @@ function laid(scene: Scene): FoldStage {
   const wished = plan.cloth.chosen.more.length > 0 ? SMALLER : LARGER;
   const room = { width: mm(WIDTH / wished), height: mm(HEIGHT / wished) };
   const cloth = plan.cloth.chosen.table.layers === 1 ? scene.right : scene.wrong;
-  const picture = layPicture(plan.cloth.chosen, speaker, 'large', room, { cloth });
+  const picture = layPicture(plan.cloth.chosen, speaker, 'large', room, { skirt: plan.skirt, cloth });
   // Several tables side by side take the width that their words need, whatever the room.
   const scale = Math.min(wished, WIDTH / picture.width, HEIGHT / picture.height);
   const widths = plan.skirt.marking === 'straight widths' && !isCharted(plan);

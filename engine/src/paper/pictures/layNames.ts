@@ -1,26 +1,26 @@
-import type { LaidPiece, Lay, PartLabel } from '../../cloth/index.ts';
+import type { LaidPiece, PartLabel } from '../../cloth/index.ts';
 import { boundsOf, point, type Bounds, type Path } from '../../geometry/index.ts';
-import type { Panel, PartName } from '../../skirt/index.ts';
+import type { Panel, PartName, Skirt } from '../../skirt/index.ts';
 import { mm, radians } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { label, type Ink, type Mark } from '../drawing/index.ts';
 
-/** What stands on each piece of a lay. */
-export function namesIn(lay: Lay, speaker: Speaker): (piece: LaidPiece) => string {
-  const all = [lay.table, ...lay.more].flatMap(({ pieces }) => pieces);
-  const panels = all.flatMap((each) => each.panels);
-  return namesAmong(
+/** What stands on each piece of a skirt. */
+export const namesOf = (
+  { panels, parts }: Pick<Skirt, 'panels' | 'parts'>,
+  speaker: Speaker,
+): ((piece: Pick<LaidPiece, 'panels' | 'parts'>) => string) =>
+  namesAmong(
     panels,
-    all.flatMap(({ parts }) => parts.map(({ name }) => name)),
+    parts.flatMap(({ name, count }) => Array.from({ length: count }, () => name)),
     speaker,
   );
-}
 
 /**
  * What a piece of one skirt is called among all that are cut for it: its name, and its number where there are several of
  * that name; of a tier's strip the tier first.
  */
-export function namesAmong(
+function namesAmong(
   laid: readonly Panel[],
   partsLaid: readonly PartName[],
   speaker: Speaker,

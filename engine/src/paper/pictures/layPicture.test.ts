@@ -12,7 +12,8 @@ const body = { waist: '28 in', hip: '36 in', waistToHem: '33 in', waistToFloor: 
 function textsOf(raw: RawRequest, swung = false): string[] {
   const plan = planOf({ body, ...raw });
   const room = { width: mm(180), height: mm(150) };
-  const { marks } = layPicture(plan.cloth.chosen, speakerOf(plan.request), 'large', room, { swung });
+  const look = { skirt: plan.skirt, swung };
+  const { marks } = layPicture(plan.cloth.chosen, speakerOf(plan.request), 'large', room, look);
   return placedTexts(marks).map(({ text }) => text);
 }
 
@@ -21,6 +22,13 @@ describe('a lay drawn large', () => {
     const texts = textsOf({ cut: { kind: 'tiered', tiers: 3 } });
     for (const tier of [1, 2, 3])
       expect(texts.some((text) => text.startsWith(`tier ${String(tier)} · strip 1`))).toBe(true);
+  });
+
+  test('calls a tier by its place in the skirt, though another is cut from another cloth', () => {
+    const contrast = [{ pieces: ['tier 2'] }];
+    const texts = textsOf({ cut: { kind: 'tiered', tiers: 3 }, contrast });
+    expect(texts.some((text) => text.startsWith('tier 3 · '))).toBe(true);
+    expect(texts.some((text) => text.startsWith('tier 2 · '))).toBe(false);
   });
 
   test('shows the middle that a string swings about, one waist radius from the waist edge', () => {
@@ -39,7 +47,8 @@ describe('a lay drawn large', () => {
     cut: { kind: 'gored', gores: 8 },
     cloth: { lengths: [{ name: 'spring', length: '0.9 m' }, { length: '1.1 m' }] },
   });
-  const lay = searchPlan(request, { seed: 1, evaluations: 500 }).cloth.chosen;
+  const { skirt, cloth } = searchPlan(request, { seed: 1, evaluations: 500 });
+  const lay = cloth.chosen;
 
   test.each([
     [60, 200],
@@ -48,7 +57,8 @@ describe('a lay drawn large', () => {
     [400, 40],
   ])('on %i by %i mm shows every length that something is cut from', (width, height) => {
     expect(lay.more.map(({ where }) => where)).toContain('another');
-    const { marks } = layPicture(lay, speakerOf(request), 'large', { width: mm(width), height: mm(height) });
+    const room = { width: mm(width), height: mm(height) };
+    const { marks } = layPicture(lay, speakerOf(request), 'large', room, { skirt });
     const texts = placedTexts(marks).map(({ text }) => text);
     expect(texts.filter((text) => text === 'another length of it')).toHaveLength(lay.more.length);
     for (const { along } of [lay.table, ...lay.more])

@@ -1,10 +1,11 @@
 import type { Lay, MoreTable, Table } from '../../cloth/index.ts';
 import { point } from '../../geometry/index.ts';
+import type { Skirt } from '../../skirt/index.ts';
 import { mm, type Mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { drawing, inks, label, type Drawing, type Ink, type Mark } from '../drawing/index.ts';
 import { chalkOn, mixed } from './chalkOn.ts';
-import { namesIn } from './layNames.ts';
+import { namesOf } from './layNames.ts';
 import { reachOf, tableMarks, type Reach } from './layTable.ts';
 
 /** How large a lay is drawn: with its measures and words, or as a small picture to compare. */
@@ -12,6 +13,8 @@ export type LaySize = 'large' | 'small';
 
 /** For the screen the cloth in its own colour, chalked with the chalk that is seen on it. */
 export interface LayLook {
+  /** Whose pieces they are: a lay of one of its cloths does not hold them all, and they are named among all. */
+  readonly skirt: Pick<Skirt, 'panels' | 'parts'>;
   /** Left out on paper. */
   readonly cloth?: Ink;
   /** Whether panels are swung with a string: its middles are shown where a lay is drawn large. */
@@ -19,7 +22,7 @@ export interface LayLook {
 }
 
 /** Fill of the cloth and of its panels, and the ink on them; on paper a wash that every printer prints. */
-function dressOf({ cloth }: LayLook): {
+function dressOf({ cloth }: Pick<LayLook, 'cloth'>): {
   readonly cloth: Ink;
   readonly piece: Ink;
   readonly line: Ink;
@@ -64,7 +67,7 @@ export function layPicture(
   speaker: Speaker,
   size: LaySize,
   room: { readonly width: Mm; readonly height: Mm },
-  { swung = false, ...look }: LayLook = {},
+  { swung = false, ...look }: LayLook,
 ): Drawing {
   const { papers, lays } = speaker.words;
   const shown = swung && size === 'large';
@@ -78,7 +81,7 @@ export function layPicture(
     })),
   ];
   const { scale, cells, width, height } = arranged(sheets, size, room);
-  const words = size === 'large' ? { speaker, nameOf: namesIn(lay, speaker) } : null;
+  const words = size === 'large' ? { speaker, nameOf: namesOf(look.skirt, speaker) } : null;
   const dress = { ...dressOf(look), words, swung };
   return drawing({
     width: mm(width),
