@@ -73,11 +73,11 @@ export function clothsTable({ plan, speaker }: Pick<ClassPaperInput, 'plan' | 's
   return table(
     [
       column(workshop.cloth, 1.1),
-      ...(isOne ? [] : [column(workshop.skirts, 2)]),
+      ...(isOne ? [] : [column(workshop.skirts, 1.7)]),
       column(workshop.way, 1),
       column(workshop.used, 1.1),
       column(workshop.saved, 0.9),
-      column(workshop.leftOverHeading, 1.1),
+      column(workshop.leftOverHeading, 1.5),
       column(papers.toBuy, 0.9),
     ],
     plan.cloths.map((cloth) => [
