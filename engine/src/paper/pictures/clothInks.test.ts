@@ -116,7 +116,14 @@ describe('on paper', () => {
   });
 
   test('the cutting layout has a heading and a drawing for each cloth', () => {
-    const { pages } = makePaper('lay', { plan, speaker, fonts, date: null, fromCloth: null, laid: null }).document;
+    const { pages } = makePaper('lay', {
+      plan,
+      speaker,
+      fonts,
+      date: null,
+      fromCloth: null,
+      laid: null,
+    }).document;
     const words = pages.map(({ drawing }) => wordsOf(drawing)).join(' ');
     for (const name of ['quilting cotton (navy):', 'poplin (#c40001):', '#d6a001 cloth:'])
       expect(words).toContain(name);
