@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { clothsDiffer, hardlySeen } from '../cloth/index.ts';
 import { anyRequest, planOf } from '../testing/requests.ts';
 import { patience, runs } from '../testing/runs.ts';
 import { inches } from '../units/index.ts';
@@ -19,8 +20,11 @@ describe('a plan', () => {
             ...plan.stride.notices,
             ...plan.skirt.notices,
             ...plan.ribbons.notices,
+            ...hardlySeen(plan.skirt, plan.cloths, plan.ribbons),
             ...plan.cloth.notices,
             ...(plan.lining?.notices ?? []),
+            ...plan.contrast.flatMap(({ cloth }) => cloth.notices),
+            ...clothsDiffer(plan.cloths),
             ...plan.supplies.notices,
           ];
           expect(new Set(plan.notices.map(({ notice }) => notice))).toEqual(new Set(told));

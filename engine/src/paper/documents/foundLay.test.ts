@@ -74,9 +74,9 @@ test('by hand too, each other cloth of a skirt is laid under its name', () => {
     cut: { kind: 'tiered', tiers: 3 },
     contrast: [{ pieces: ['tier 2'], cloth: { name: 'wool felt' } }],
   });
-  const { texts, speaker } = paperOf(plan, null);
+  const { text, texts, speaker } = paperOf(plan, null);
   const [other] = plan.contrast;
   if (!other) throw new Error('nothing is cut from the other cloth');
-  expect(texts).toContain('wool felt');
+  expect(text).toContain('wool felt');
   expect(texts).toContain(speaker.length(other.cloth.chosen.table.along));
 });
