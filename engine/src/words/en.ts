@@ -1025,7 +1025,7 @@ export const en: Catalogue = {
     'cloth.flawOnFold':
       'Where the fold will lie is not known before the end, so flaws on the bolt can’t be gone round. Lay it open, or fold it lengthwise.',
     'cloth.notFoldedInFour':
-      'Four layers cut two alike panels at once; nothing here is cut so. Take another way to lay it.',
+      'Nothing here can be sought through four layers: that takes two alike panels of each skirt, a print that runs either way, and one length of cloth without spoilt places. Take another way to lay it.',
     'cloth.seamNotMatched':
       'The pattern can’t meet at every seam: it is off where {before} {beforeNumber} is sewn to {after} {afterNumber}. Put that seam where it shows least.',
     'cloth.cantMatch':
@@ -2193,7 +2193,6 @@ export const en: Catalogue = {
     saved: 'Saved',
     leftOverHeading: 'Left in one piece, along × across',
     nothing: 'nothing',
-    totalRow: 'All together',
     clothHeading: '{cloth}: {lay}',
     waysHeading: 'The ways to lay it, side by side',
     asksHeading: 'What each way asks of your hands',

@@ -1144,7 +1144,7 @@ export const fr: Catalogue = {
     'cloth.flawOnFold':
       'On ne sait qu’à la fin où sera la pliure : les défauts du rouleau ne peuvent pas être évités. Placez-le à plat, ou pliez-le en long.',
     'cloth.notFoldedInFour':
-      'En quatre épaisseurs on coupe deux panneaux pareils à la fois ; rien ici ne se coupe ainsi. Prenez un autre placement.',
+      'Rien ici ne peut être cherché en quatre épaisseurs : il y faut deux panneaux pareils de chaque jupe, un imprimé qui va dans les deux sens et une seule longueur de tissu sans défaut. Prenez un autre placement.',
     'cloth.seamNotMatched':
       'Le motif ne peut pas se raccorder à toutes les coutures : il est décalé là où {before} {beforeNumber} se coud à {after} {afterNumber}. Mettez cette couture là où elle se voit le moins.',
     'cloth.cantMatch':
@@ -2350,7 +2350,6 @@ export const fr: Catalogue = {
     saved: 'Gagné',
     leftOverHeading: 'Reste d’un seul tenant, en long × en travers',
     nothing: 'rien',
-    totalRow: 'En tout',
     clothHeading: '{cloth} : {lay}',
     waysHeading: 'Les façons de le poser, côte à côte',
     asksHeading: 'Ce que chaque façon demande aux mains',

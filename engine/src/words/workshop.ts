@@ -14,7 +14,6 @@ export interface WorkshopWords {
   readonly saved: string;
   readonly leftOverHeading: string;
   readonly nothing: string;
-  readonly totalRow: string;
   /** `{cloth}`, `{lay}`. */
   readonly clothHeading: string;
   readonly waysHeading: string;
@@ -50,7 +49,6 @@ export interface WorkshopWords {
   readonly flaw: string;
   /** Where folded pieces were cut from cloth that is opened out. */
   readonly cutBefore: string;
-  /** `{along}`, `{across}`. */
   /** `{count}`, `{along}`, `{across}`. */
   readonly leftOver: string;
   /** The same in a column: `{count}`, `{across}`, `{along}`. */

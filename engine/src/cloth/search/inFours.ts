@@ -50,16 +50,18 @@ export function inFours(
         where: table.where === 'first' ? ('another' as const) : table.where,
       })),
     );
-    const used = tables.reduce((sum, table) => sum + table.used, 0);
-    const isShort = used > lengthOf(length, job.fabric) + HAIR;
+    const long = lengthOf(length, job.fabric);
+    let used = 0;
+    const lacking = found.flatMap(({ clothAfter, clothBefore: needed }, i) => {
+      used += clothAfter.value;
+      const whose = used > long + HAIR ? (groups?.[i] ?? []) : [];
+      return whose.map(({ wearer }) => problem('cloth.notEnoughFor', { wearer: wearer || 'nobody', needed }));
+    });
     return assembled(known, {
       tables: tables.map((table, i) => (i === 0 ? { ...table, where: 'first' } : table)),
       bound: boundOf(job, 'double fold', []),
       evaluations: found.reduce((sum, { evaluations }) => sum + evaluations, 0),
-      notices: [
-        ...found.flatMap(({ notices }) => notices),
-        ...(isShort ? [problem('cloth.notFoldedInFour')] : []),
-      ],
+      notices: [...found.flatMap(({ notices }) => notices), ...lacking],
     });
   }
 }

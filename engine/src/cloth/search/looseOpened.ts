@@ -3,7 +3,7 @@ import { mm } from '../../units/index.ts';
 import type { Cutting } from '../blocks.ts';
 import type { ClothEffort } from './effort.ts';
 import type { ClothJob, FoundTable } from './found.ts';
-import { lotsOf, packLots, placedOf, type Placed } from './lots.ts';
+import { lotsOf, packLots, placedOf } from './lots.ts';
 import type { Lying } from './lying.ts';
 import { FREE } from './match.ts';
 import { onEachLayer, openedAlong } from './opened.ts';
@@ -52,7 +52,15 @@ export function looseOpened(
   const placed = placedOf(lots, result.packing.placements);
   const opened = strip.lengths.flatMap((laid) => {
     const { outlines, used } = cut.get(laid) ?? { outlines: [], used: 0 };
-    return openedTables(placed, laid, { outlines, used }, job);
+    return tablesOf(placed, { ...strip, lengths: [laid] }, 'open', fabric).map((table): FoundTable => {
+      const along = mm(Math.max(table.along, used));
+      const whole = { ...table, along, cut: outlines, where: 'opened' as const };
+      return {
+        ...whole,
+        used: mm(Math.max(0, table.used - used)),
+        leftOver: restOf(whole, fabric, [...table.flaws, ...outlines]),
+      };
+    });
   });
   const isOpened = (table: FoundTable): boolean => opened.some(({ from }) => from === table.from);
   return {
@@ -60,23 +68,6 @@ export function looseOpened(
     tables: [...folded.map((table) => (isOpened(table) ? { ...table, leftOver: null } : table)), ...opened],
     lacking: beyond(placed, strip).map(({ lying }) => lying.cutting),
   };
-
-  function openedTables(
-    on: readonly Placed[],
-    laid: Laid,
-    { outlines, used }: { readonly outlines: readonly Path[]; readonly used: number },
-    { fabric: of }: ClothJob,
-  ): FoundTable[] {
-    return tablesOf(on, { ...strip, lengths: [laid] }, 'open', of).map((table): FoundTable => {
-      const along = mm(Math.max(table.along, used));
-      const whole = { ...table, along, cut: outlines, where: 'opened' as const };
-      return {
-        ...whole,
-        used: mm(Math.max(0, table.used - used)),
-        leftOver: restOf(whole, of, [...table.flaws, ...outlines]),
-      };
-    });
-  }
 }
 
 /** What is cut from one length already, as it lies opened out, and how far along that takes it. */

@@ -186,6 +186,15 @@ describe('folds', () => {
     expect(openedFaults({ ...found, tables: moved }, job).join()).toContain('where another was cut');
   });
 
+  test('of one length that is not enough, whose skirt finds no cloth is told, with what it takes', () => {
+    const job = jobFor({ lengths: [{ length: '2 m' }], bolt: false }, {}, {});
+    const found = searchCloth(job, 'double fold', { seed: 1, evaluations: 500 });
+    expect(found.fits).toBe(false);
+    const [short, ...others] = found.notices.filter(({ level }) => level === 'problem');
+    expect(others).toEqual([]);
+    expect(short).toMatchObject({ code: 'cloth.notEnoughFor', params: { wearer: 'wearer 2' } });
+  });
+
   test('cloth in two lengths is not folded in four by search: what hands do stays', () => {
     const job = jobFor({ lengths: [{ length: '3 m' }] }, {});
     const found = searchCloth(job, 'double fold', { seed: 1, evaluations: 500 });
