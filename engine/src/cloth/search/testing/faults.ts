@@ -11,18 +11,15 @@ import {
 import { boundsOf, flatten, signedAreaOf, type Path } from '../../../geometry/index.ts';
 import { mm } from '../../../units/index.ts';
 import type { ClothJob, FoundCloth, FoundTable } from '../found.ts';
+import { UNITS, whole } from './whole.ts';
 
-/** Whole steps of a micrometre; arcs are flattened to two of them. */
-const UNITS = 1000;
+/** Arcs are flattened to two micrometres. */
 const FLAT = mm(0.002);
 /** Two pieces may lie on one another by this, in mm. */
 const TOUCH = 0.01;
 
-const whole = (outline: Path): Path64 => {
-  const corners = flatten(outline, FLAT).map(({ x, y }) => ({
-    x: Math.round(x * UNITS),
-    y: Math.round(y * UNITS),
-  }));
+const cornersOf = (outline: Path): Path64 => {
+  const corners = whole(flatten(outline, FLAT));
   return signedAreaOf(outline) < 0 ? corners.toReversed() : corners;
 };
 
@@ -45,7 +42,7 @@ function tableFaults(table: FoundTable, { fabric }: FoundCloth, at: number): str
   const top = table.top === 'cut edge' || table.layers === 4 ? 0 : selvage.value;
   const bottom = table.across - (table.bottom === 'fold' ? 0 : selvage.value);
   const room = between.value / 2 - TOUCH / 2;
-  const paths = table.pieces.map(({ outline }) => whole(outline));
+  const paths = table.pieces.map(({ outline }) => cornersOf(outline));
   const reach = paths.map((path) => grown(path, room));
   const boxes = table.pieces.map(({ outline }) => boundsOf(outline));
   for (const [i, box] of boxes.entries()) {
@@ -63,7 +60,7 @@ function tableFaults(table: FoundTable, { fabric }: FoundCloth, at: number): str
     }
     for (const flaw of table.flaws) {
       const piece = paths[i];
-      if (piece && overlap(grown(piece, between.value - TOUCH), [whole(flaw)]) > 1e-3)
+      if (piece && overlap(grown(piece, between.value - TOUCH), [cornersOf(flaw)]) > 1e-3)
         say(`piece ${String(i)} lies on a flaw`);
     }
   }

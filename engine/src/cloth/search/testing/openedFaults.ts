@@ -7,7 +7,6 @@ import {
   JoinType,
   union,
   xor,
-  type Path64,
   type Paths64,
 } from 'clipper2-ts';
 import {
@@ -15,19 +14,19 @@ import {
   flatten,
   lengthOf,
   mirrorX,
+  point,
   rotate,
   translate,
   type Path,
+  type Point,
 } from '../../../geometry/index.ts';
 import { mm, radians } from '../../../units/index.ts';
 import type { ClothJob, FoundCloth, FoundPiece, FoundTable } from '../found.ts';
+import { UNITS, whole } from './whole.ts';
 
-const UNITS = 1000;
-type Ring = readonly (readonly [number, number])[];
+type Ring = readonly Point[];
 
-const ringOf = (outline: Path): Ring => flatten(outline, mm(0.002)).map(({ x, y }) => [x, y] as const);
-const whole = (ring: Ring): Path64 =>
-  ring.map(([x, y]) => ({ x: Math.round(x * UNITS), y: Math.round(y * UNITS) }));
+const ringOf = (outline: Path): Ring => flatten(outline, mm(0.002));
 /** Either way round is the same piece of cloth. */
 const filled = (rings: readonly Ring[]): Paths64 => union(rings.map(whole), FillRule.NonZero);
 const areaOf = (paths: Paths64): number => Math.abs(areaPaths(paths)) / UNITS ** 2;
@@ -35,8 +34,11 @@ const areaOf = (paths: Paths64): number => Math.abs(areaPaths(paths)) / UNITS **
 /** Where a point of a folded table lies on each layer: written down for each fold anew, by what a maker sees at its edges. */
 function layers({ layers: count, left, right, bottom, along, across }: FoundTable): ((ring: Ring) => Ring)[] {
   const at = (place: (x: number, y: number) => readonly [number, number]) => (ring: Ring) =>
-    ring.map(([x, y]) => place(x, y));
-  const same = at((x, y) => [x, y]);
+    ring.map((corner) => {
+      const [x, y] = place(corner.x, corner.y);
+      return point(x, y);
+    });
+  const same = (ring: Ring): Ring => ring;
   if (count === 1) return [same];
   if (count === 4 && left === 'two folds')
     return [
