@@ -82,31 +82,40 @@ function slid(layout: Layout, piece: number, spot: Spot): Spot {
   return { shape, x, y, end: x + layout.problem.right[shape]! };
 }
 
-/** Beyond all that lies, at the first place that no keep-out covers. */
+/** How far beyond all that lies a place is looked for step by step, in quarters of the piece. */
+const STEPS = 400;
+/** Where across the strip, as shares of the room there. */
+const ACROSS = [0, 0.25, 0.5, 0.75, 1];
+
+/** Beyond all that lies, at the first place that no keep-out covers; at last behind every keep-out. */
 function placeAtEnd(layout: Layout, piece: number, end: number): Spot | null {
   const { problem } = layout;
   const stances = problem.stances[problem.pieces[piece]!]!;
+  const last = layout.boxRight.slice(problem.movable).reduce((most, right) => Math.max(most, right), end);
   let best: Spot | null = null;
   for (const shape of stances) {
     const body = problem.shapes[shape]!.body;
-    const wide = Math.max(1, body.right - body.left);
-    for (let i = 0, x = end - body.left; i < 400; i++, x += wide / 4) {
-      let found = false;
-      for (const share of [0, 0.25, 0.5, 0.75, 1]) {
-        const low = problem.least[shape]!;
-        const atX = placeX(layout, shape, x);
-        const atY = placeY(layout, shape, low + share * (problem.most[shape]! - low));
-        if (atX !== atX || atY !== atY || lossAt(layout, piece, shape, atX, atY, Number.MIN_VALUE) > 0)
-          continue;
-        const spot = { shape, x: atX, y: atY, end: atX + problem.right[shape]! };
-        if (!best || spot.end < best.end) best = spot;
-        found = true;
-        break;
-      }
-      if (found) break;
-    }
+    const step = Math.max(1, body.right - body.left) / 4;
+    let spot: Spot | null = null;
+    for (let i = 0; i < STEPS && !spot; i++)
+      spot = freeAcross(layout, piece, shape, end - body.left + i * step);
+    spot ??= freeAcross(layout, piece, shape, last - body.left);
+    if (spot && (!best || spot.end < best.end)) best = spot;
   }
   return best;
+}
+
+/** A free place at that place along the strip, the lowest of a few. */
+function freeAcross(layout: Layout, piece: number, shape: number, x: number): Spot | null {
+  const { problem } = layout;
+  const low = problem.least[shape]!;
+  const atX = placeX(layout, shape, x);
+  for (const share of ACROSS) {
+    const atY = placeY(layout, shape, low + share * (problem.most[shape]! - low));
+    if (atX !== atX || atY !== atY || lossAt(layout, piece, shape, atX, atY, Number.MIN_VALUE) > 0) continue;
+    return { shape, x: atX, y: atY, end: atX + problem.right[shape]! };
+  }
+  return null;
 }
 
 /** Lays pieces as they were given. Whether each was found a piece of its own. */

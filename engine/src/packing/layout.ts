@@ -46,6 +46,9 @@ interface Cells {
   readonly slotOf: Int32Array;
 }
 
+/** Room in all cells together; pieces past the last of them share it. */
+const MOST_SLOTS = 1e7;
+
 /** Overlaps below this are none while the search goes on: a few millionths of the strip's width. */
 const HAIR = 2;
 
@@ -54,7 +57,8 @@ export function emptyLayout(problem: Problem, overlaps: Overlaps, farthest: numb
   const count = pieces.length;
   const widths = problem.shapes.filter(({ item }) => item >= 0).map(({ body }) => body.right - body.left);
   const size = Math.max(1, ...widths);
-  const cells = Math.ceil(farthest / size) + 4;
+  const room = Math.max(1, movable);
+  const cells = Math.min(Math.ceil(farthest / size) + 4, Math.max(8, Math.floor(MOST_SLOTS / room)));
   const start = startWeights(problem);
   return {
     problem,
@@ -73,9 +77,9 @@ export function emptyLayout(problem: Problem, overlaps: Overlaps, farthest: numb
     sum: new Float64Array(count),
     cells: {
       size,
-      room: Math.max(1, movable),
+      room,
       count: new Int32Array(cells),
-      members: new Int32Array(cells * Math.max(1, movable)),
+      members: new Int32Array(cells * room),
       cellOf: new Int32Array(count).fill(-1),
       slotOf: new Int32Array(count),
     },

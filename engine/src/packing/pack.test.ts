@@ -101,6 +101,21 @@ describe('what a job asks', () => {
     expect(length).toBeCloseTo(55, 3);
   });
 
+  test('a keep-out far along the strip is minded like one that is near', () => {
+    const far = 1e5;
+    const begun = (wall: number) =>
+      pack(
+        job([item(20, 60)], {
+          keepOut: [box(30, 100).map(({ x, y }) => ({ x: x + wall, y }))],
+          start: [{ item: 0, rotation: 0, mirrored: false, x: far, y: 0 }],
+        }),
+        { seed: 1 },
+      );
+    const [clear, covered] = [begun(far + 20), begun(far + 19)];
+    expect(clear.ok && clear.packing.length).toBeCloseTo(far + 20, 6);
+    expect(covered.ok && covered.packing.length).toBeCloseTo(20, 3);
+  });
+
   test('pieces against an edge touch it', () => {
     const low = item(10, 30, { demand: 3, against: 'low' });
     const high = item(10, 40, { demand: 3, against: 'high' });

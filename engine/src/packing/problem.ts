@@ -1,6 +1,6 @@
 import type { Lattice, Outline, PackingItem, PackingJob, Placement } from './job.ts';
 import { boxOf, tidied, twiceArea } from './polygon.ts';
-import { grown, isSameStance, rotationsOf, scaled, scaleFor, shapeOf, type Shape } from './shapes.ts';
+import { aboutItself, grown, isSameStance, rotationsOf, scaleFor, shapeOf, type Shape } from './shapes.ts';
 
 /** A job in whole units, as the search reads it. */
 export interface Problem {
@@ -66,8 +66,9 @@ export function problemOf(job: PackingJob): Problem {
   });
   const fixedEnd = Math.max(0, ...fixed.map(({ shape, x }) => x + (shapes[shape]?.box.right ?? 0)));
   for (const area of job.keepOut ?? []) {
-    shapes.push(keepOutShape(area, scale, spacing));
-    fixed.push({ shape: shapes.length - 1, x: 0, y: 0 });
+    const { outline, x, y } = aboutItself(area, scale);
+    shapes.push(keepOutShape(outline, spacing));
+    fixed.push({ shape: shapes.length - 1, x, y });
   }
   const wanted = job.items.flatMap(({ demand }, item) => {
     const lying = (job.fixed ?? []).filter((placement) => placement.item === item).length;
@@ -112,8 +113,8 @@ function fits({ box }: Shape, { against, lattice }: PackingItem, width: number, 
   return snapped(least, { step, at: y.at * scale }, least, most) !== null;
 }
 
-function keepOutShape(area: Outline, scale: number, spacing: number): Shape {
-  const outline = tidied(grown(tidied(scaled(area, scale)), spacing / 2));
+function keepOutShape(area: Outline, spacing: number): Shape {
+  const outline = tidied(grown(tidied(area), spacing / 2));
   const body = boxOf(outline);
   return {
     item: -1,

@@ -29,6 +29,16 @@ export const scaleFor = (width: number): number => {
 export const scaled = (outline: Outline, scale: number): Outline =>
   outline.map(({ x, y }) => ({ x: Math.round(x * scale), y: Math.round(y * scale) }));
 
+/** An outline in whole units about its own lower left, and where that stands: far along a strip it is as exact as near. */
+export function aboutItself(
+  outline: Outline,
+  scale: number,
+): { readonly outline: Outline; readonly x: number; readonly y: number } {
+  const whole = scaled(outline, scale);
+  const { left, low } = boxOf(whole);
+  return { outline: whole.map(({ x, y }) => ({ x: x - left, y: y - low })), x: left, y: low };
+}
+
 /** Grown on all sides by a distance; never less. */
 export function grown(outline: Outline, by: number): Outline {
   if (by <= 0) return outline;

@@ -94,6 +94,15 @@ describe('lengths at hand', () => {
     expect(found.toBuy.value).toBeLessThan(without.toBuy.value);
   });
 
+  test('wider than the bolt are used first too: what they hold is not bought', () => {
+    const wide = { length: '1.4 m', width: '160 cm' };
+    const job = jobFor({ lengths: [wide] }, gores);
+    const found = search(job);
+    expect(faultsOf(found, job)).toEqual([]);
+    expect(found.evaluations).toBeGreaterThan(0);
+    expect(found.toBuy.value).toBeLessThan(search(jobFor({}, gores)).toBuy.value);
+  });
+
   test('that are enough ask for nothing to be bought', () => {
     const found = search(jobFor({ lengths: [{ length: '4 m' }] }, gores));
     expect(found.toBuy.value).toBe(0);

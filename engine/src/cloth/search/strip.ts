@@ -1,3 +1,4 @@
+import { boundsOf } from '../../geometry/index.ts';
 import type { Corner, Outline } from '../../packing/index.ts';
 import type { Fabric } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
@@ -21,7 +22,7 @@ export interface Strip {
   readonly width: number;
   readonly lengths: readonly Laid[];
   readonly keepOut: readonly Outline[];
-  /** What lies past this found no cloth at all: infinite where there is a bolt. */
+  /** What lies past this found no cloth at all: infinite where there is a bolt as wide as the widest length. */
   readonly end: number;
   /** As the shop sells the bolt, on the strip. */
   readonly sold: { readonly step: number; readonly least: number } | null;
@@ -51,7 +52,7 @@ export const lengthOf = ({ length, washed }: ClothLength, { lengthwise }: Fabric
   length === null ? Infinity : length * kept(washed, lengthwise);
 
 /** Lays the lengths of a job end to end. */
-export function stripOf({ fabric, lengths }: ClothJob, way: LayKind): Strip {
+export function stripOf({ fabric, lengths, wanted }: ClothJob, way: LayKind): Strip {
   const folds = foldsOf(way);
   const room = (length: ClothLength): number => usableOf(length, fabric) / folds.across;
   const width = Math.max(1, ...lengths.map(room)) + HAIR;
@@ -60,6 +61,7 @@ export function stripOf({ fabric, lengths }: ClothJob, way: LayKind): Strip {
   const laid: Laid[] = [];
   const step = (fabric.step.value * (1 - fabric.lengthwise.value)) / folds.along;
   const repeat = fabric.pattern?.match === true ? fabric.pattern.along : null;
+  const far = farthest(wanted);
   let start = 0;
   for (const from of lengths) {
     if (from.length === null && laid.length > 0 && repeat === null) start = nextMultiple(start, step);
@@ -81,7 +83,8 @@ export function stripOf({ fabric, lengths }: ClothJob, way: LayKind): Strip {
       way === 'lengthwise fold' ? [-1, low - spacing - HAIR] : [high + spacing + HAIR, width + 1];
     // A narrow bolt without end is kept narrow for as long as any lay may get.
     if (besideTo - beside > 1.5)
-      keepOut.push(upright(start - WALL / 2, (reach ?? start + FAR) + WALL / 2, beside, besideTo));
+      for (let at = start - WALL / 2, to = (reach ?? start + far) + WALL / 2; at < to; at += 10 * width)
+        keepOut.push(upright(at, Math.min(to, at + 10 * width), beside, besideTo));
     start = end + 2 * spacing + WALL;
   }
   const last = laid.at(-1);
@@ -89,19 +92,26 @@ export function stripOf({ fabric, lengths }: ClothJob, way: LayKind): Strip {
   if (end !== Infinity) keepOut.push(upright(end + spacing, end + spacing + WALL, -1, width + 1));
   const single = laid.length === 1;
   const soldFrom = end === Infinity && (single || repeat === null);
+  const isNarrow = last !== undefined && last.high - last.low < width - 2 * HAIR;
   return {
     width,
     lengths: laid,
     keepOut,
-    end,
+    end: isNarrow && end === Infinity ? last.start + far : end,
     sold: soldFrom
       ? { step, least: single ? (fabric.least.value * (1 - fabric.lengthwise.value)) / folds.along : 0 }
       : null,
   };
 }
 
-/** Longer than any lay, in mm. */
-const FAR = 1e6;
+/** Longer than any lay of a job: as if all pieces lay one after the other, each the longer way. */
+const farthest = (wanted: ClothJob['wanted']): number =>
+  wanted
+    .flatMap(({ mains, parts }) => [...mains, ...parts])
+    .reduce((sum, { piece, copies }) => {
+      const { width, height } = boundsOf(piece.outline);
+      return sum + 2 * copies.length * Math.max(width, height);
+    }, 0);
 
 const nextMultiple = (value: number, step: number): number =>
   step > 0 ? Math.ceil(value / step - 1e-9) * step : value;

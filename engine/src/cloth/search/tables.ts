@@ -31,8 +31,9 @@ export function tablesOf(
   way: LayKind,
   fabric: Fabric,
 ): FoundTable[] {
+  const none = new Set(beyond(placed, strip));
   const tables = strip.lengths.flatMap((laid): FoundTable[] => {
-    const on = placed.filter(({ outline }) => liesOn(outline, laid));
+    const on = placed.filter((each) => !none.has(each) && liesOn(each.outline, laid));
     return on.length === 0 ? [] : [tableOf(laid, on, way, fabric)];
   });
   return tables.map((table, i) => (i === 0 ? { ...table, where: 'first' } : table));
