@@ -46,7 +46,7 @@ export type { MoreTable } from './lays/loose.ts';
 export type { PartLabel } from './cutPieces.ts';
 export type { ClothFigureCode, ClothNoticeCode } from './codes.ts';
 export type { WhichCloth } from './piecesOf.ts';
-export { clothJobOf, wantedOf } from './search/wanted.ts';
+export { clothJobOf, piecesIn, wantedOf } from './search/wanted.ts';
 export { layByHand, type HandSkirt } from './hand/layByHand.ts';
 export { searchCloth } from './search/search.ts';
 export { layFound } from './search/layFound.ts';

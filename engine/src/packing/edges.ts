@@ -1,4 +1,4 @@
-import { gridOf, MIXED, OUTSIDE, type Edge, type Grid } from './grid.ts';
+import { gapTo, gridOf, MIXED, OUTSIDE, type Grid } from './grid.ts';
 import type { NoFit } from './noFit.ts';
 
 /**
@@ -12,21 +12,23 @@ export interface Edges {
   readonly numbers: Float64Array;
   /** Corners, as x, y, x, y …: where two pieces touch at a corner of either. */
   readonly corners: Float64Array;
-  /** Of one that is not convex. */
-  readonly grid: Grid | null;
+  /** Of one that is not convex, once it has been asked often enough: a grid takes as long to make as some hundred looks without. */
+  grid: Grid | null;
+  asked: number;
 }
+
+/** How often a no-fit polygon is asked before a grid is laid over it. */
+const OFTEN = 100;
 
 export function edgesOf({ outlines, convex }: NoFit): Edges {
   const corners: number[] = [];
   const numbers: number[] = [];
-  const edges: Edge[] = [];
   for (const outline of outlines)
     for (const [i, p] of outline.entries()) {
       const q = outline[(i + 1) % outline.length] ?? p;
       const dx = q.x - p.x;
       const dy = q.y - p.y;
       corners.push(p.x, p.y);
-      edges.push({ x: p.x, y: p.y, dx, dy });
       if (convex) numbers.push(dx, dy, dx * p.y - dy * p.x, 1 / Math.sqrt(dx * dx + dy * dy));
       else numbers.push(p.x, p.y, dx, dy, 1 / (dx * dx + dy * dy));
     }
@@ -35,7 +37,8 @@ export function edgesOf({ outlines, convex }: NoFit): Edges {
     count: corners.length / 2,
     numbers: Float64Array.from(numbers),
     corners: Float64Array.from(corners),
-    grid: convex || edges.length === 0 ? null : gridOf(edges),
+    grid: null,
+    asked: 0,
   };
 }
 
@@ -43,9 +46,12 @@ export function edgesOf({ outlines, convex }: NoFit): Edges {
  * Least distance by which a piece must move to be clear of another: 0 where it is. (x, y) is its origin seen from the
  * other's. Whole numbers: whether it is 0 is decided exactly.
  */
-export function depthIn({ convex, count, numbers, grid }: Edges, x: number, y: number): number {
+export function depthIn(edges: Edges, x: number, y: number): number {
+  const { convex, count, numbers, grid } = edges;
   if (convex) return depthInConvex(numbers, count, x, y);
-  return grid ? depthInAny(numbers, grid, x, y) : 0;
+  if (grid) return depthOnGrid(numbers, grid, x, y);
+  if (++edges.asked === OFTEN && count > 0) edges.grid = gridOf(numbers);
+  return depthInAny(numbers, x, y);
 }
 
 function depthInConvex(numbers: Float64Array, count: number, x: number, y: number): number {
@@ -59,7 +65,18 @@ function depthInConvex(numbers: Float64Array, count: number, x: number, y: numbe
   return least;
 }
 
-function depthInAny(numbers: Float64Array, grid: Grid, x: number, y: number): number {
+function depthInAny(numbers: Float64Array, x: number, y: number): number {
+  let inside = false;
+  let least = Infinity;
+  for (let at = 0; at < numbers.length; at += 5) {
+    if (isCrossed(numbers, at, x, y)) inside = !inside;
+    const gap = gapTo(numbers, at, x, y);
+    if (gap < least) least = gap;
+  }
+  return inside ? Math.sqrt(least) : 0;
+}
+
+function depthOnGrid(numbers: Float64Array, grid: Grid, x: number, y: number): number {
   const column = Math.min(grid.side - 1, Math.floor((x - grid.left) * grid.perX));
   const row = Math.min(grid.side - 1, Math.floor((y - grid.low) * grid.perY));
   if (column < 0 || row < 0) return 0;
@@ -76,33 +93,21 @@ function depthInAny(numbers: Float64Array, grid: Grid, x: number, y: number): nu
   return Math.sqrt(least);
 }
 
-/** Squared distance of a place to the edge whose numbers begin there. */
-function gapTo(numbers: Float64Array, at: number, x: number, y: number): number {
-  const px = x - numbers[at]!;
-  const py = y - numbers[at + 1]!;
-  const dx = numbers[at + 2]!;
-  const dy = numbers[at + 3]!;
-  const share = (px * dx + py * dy) * numbers[at + 4]!;
-  const t = share < 0 ? 0 : share > 1 ? 1 : share;
-  const gapX = px - t * dx;
-  const gapY = py - t * dy;
-  return gapX * gapX + gapY * gapY;
-}
-
 function isInside(numbers: Float64Array, grid: Grid, row: number, x: number, y: number): boolean {
   const { rowEdges } = grid;
   let inside = false;
-  for (let i = grid.rowFrom[row]!, to = grid.rowFrom[row + 1]!; i < to; i++) {
-    const at = 5 * rowEdges[i]!;
-    const fromY = numbers[at + 1]!;
-    const dy = numbers[at + 3]!;
-    if (fromY > y !== fromY + dy > y) {
-      // Left of the edge or right of it: whole numbers, so exact.
-      const turn = numbers[at + 2]! * (y - fromY) - dy * (x - numbers[at]!);
-      if (dy > 0 ? turn > 0 : turn < 0) inside = !inside;
-    }
-  }
+  for (let i = grid.rowFrom[row]!, to = grid.rowFrom[row + 1]!; i < to; i++)
+    if (isCrossed(numbers, 5 * rowEdges[i]!, x, y)) inside = !inside;
   return inside;
+}
+
+/** Whether a level line from the place to the right runs through an edge. Whole numbers, so exact. */
+function isCrossed(numbers: Float64Array, at: number, x: number, y: number): boolean {
+  const fromY = numbers[at + 1]!;
+  const dy = numbers[at + 3]!;
+  if (fromY > y === fromY + dy > y) return false;
+  const turn = numbers[at + 2]! * (y - fromY) - dy * (x - numbers[at]!);
+  return dy > 0 ? turn > 0 : turn < 0;
 }
 
 /**

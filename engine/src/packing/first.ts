@@ -1,4 +1,3 @@
-import type { Placement } from './job.ts';
 import { lossAt, put, type Layout } from './layout.ts';
 import { placeX, placeY } from './place.ts';
 import type { Random } from './random.ts';
@@ -7,20 +6,28 @@ import type { Random } from './random.ts';
 const TRIES = 60;
 
 /**
- * A first answer: largest pieces first, each at the leftmost of some random places that is free, slid further left and
+ * A first answer: those that lie against the strip's beginning above one another, then largest pieces first, each at the leftmost of some random places that is free, slid further left and
  * down as far as it goes; at the end of what lies where no place is free. Whether every piece found a place (a
  * lattice and keep-outs can leave none).
  */
 export function layFirst(layout: Layout, random: Random): boolean {
   const { problem } = layout;
   const order = Array.from({ length: problem.movable }, (_, i) => i).toSorted(
-    (a, b) => sizeOf(layout, b) - sizeOf(layout, a) || a - b,
+    (a, b) =>
+      Number(isAtStart(layout, b)) - Number(isAtStart(layout, a)) ||
+      sizeOf(layout, b) - sizeOf(layout, a) ||
+      a - b,
   );
+  const atStart: number[] = [];
   let end = problem.fixedEnd;
   for (const piece of order) {
-    const place = freePlace(layout, random, piece, end) ?? placeAtEnd(layout, piece, end);
+    const place =
+      stacked(layout, piece, atStart) ??
+      freePlace(layout, random, piece, end) ??
+      placeAtEnd(layout, piece, end);
     if (!place) return false;
     put(layout, piece, place.shape, place.x, place.y);
+    if (isAtStart(layout, piece)) atStart.push(piece);
     end = Math.max(end, place.x + problem.right[place.shape]!);
   }
   layout.end = end;
@@ -34,11 +41,30 @@ const sizeOf = ({ problem }: Layout, piece: number): number => {
   return shape.hullArea * Math.max(box.right - box.left, box.high - box.low);
 };
 
+const isAtStart = ({ problem }: Layout, piece: number): boolean =>
+  problem.atStart[problem.stances[problem.pieces[piece]!]![0]!] === 1;
+
 interface Spot {
   readonly shape: number;
   readonly x: number;
   readonly y: number;
   readonly end: number;
+}
+
+/** Against the strip's beginning, at its low edge or just above one that lies there: the lowest place that is free. */
+function stacked(layout: Layout, piece: number, atStart: readonly number[]): Spot | null {
+  if (!isAtStart(layout, piece)) return null;
+  const { problem } = layout;
+  const tops = atStart.map((other) => layout.boxHigh[other]!).toSorted((a, b) => a - b);
+  for (const shape of problem.stances[problem.pieces[piece]!]!) {
+    const x = placeX(layout, shape, problem.fromX[shape]!);
+    for (const top of [-Infinity, ...tops]) {
+      const y = placeY(layout, shape, Math.ceil(top) - problem.shapes[shape]!.body.low);
+      if (x !== x || y !== y || lossAt(layout, piece, shape, x, y, Number.MIN_VALUE) > 0) continue;
+      return { shape, x, y, end: x + problem.right[shape]! };
+    }
+  }
+  return null;
 }
 
 function freePlace(layout: Layout, random: Random, piece: number, end: number): Spot | null {
@@ -117,34 +143,3 @@ function freeAcross(layout: Layout, piece: number, shape: number, x: number): Sp
   }
   return null;
 }
-
-/** Lays pieces as they were given. Whether each was found a piece of its own. */
-export function layGiven(layout: Layout, given: readonly Placement[]): boolean {
-  const { problem } = layout;
-  const waiting = new Map<number, number[]>();
-  for (let piece = 0; piece < problem.movable; piece++) {
-    const item = problem.pieces[piece]!;
-    waiting.set(item, [...(waiting.get(item) ?? []), piece]);
-  }
-  const lying = new Set((problem.job.fixed ?? []).map(keyOf));
-  let end = problem.fixedEnd;
-  for (const placement of given) {
-    if (lying.delete(keyOf(placement))) continue;
-    const piece = waiting.get(placement.item)?.shift();
-    const shape = problem.stances[placement.item]?.find((at) => {
-      const stood = problem.shapes[at];
-      return stood?.rotation === placement.rotation && stood.mirrored === placement.mirrored;
-    });
-    if (piece === undefined || shape === undefined) return false;
-    const x = Math.round(placement.x * problem.scale);
-    const y = Math.round(placement.y * problem.scale);
-    put(layout, piece, shape, x, y);
-    end = Math.max(end, x + problem.right[shape]!);
-    if (placeX(layout, shape, x) !== x || placeY(layout, shape, y) !== y) return false;
-  }
-  layout.end = end;
-  return [...waiting.values()].every((pieces) => pieces.length === 0);
-}
-
-const keyOf = ({ item, rotation, mirrored, x, y }: Placement): string =>
-  [item, rotation, mirrored, x, y].join(' ');

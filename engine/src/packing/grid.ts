@@ -28,38 +28,31 @@ const SIDE = 12;
 /** Squares are taken larger by this, in units: where a place falls is rounded. */
 const MARGIN = 2;
 
-/** One edge of an outline that has its inside on the left. */
-export interface Edge {
-  readonly x: number;
-  readonly y: number;
-  readonly dx: number;
-  readonly dy: number;
-}
-
-export function gridOf(edges: readonly Edge[]): Grid {
-  const [left, right] = [Math.min(...edges.map(({ x }) => x)), Math.max(...edges.map(({ x }) => x))];
-  const [low, high] = [Math.min(...edges.map(({ y }) => y)), Math.max(...edges.map(({ y }) => y))];
+/** Of edges that have their inside on the left: five numbers each, its beginning, its direction and one over its length squared. */
+export function gridOf(numbers: Float64Array): Grid {
+  const { left, low, right, high } = boxOf(numbers);
   const [wide, tall] = [(right - left) / SIDE, (high - low) / SIDE];
   const kind = new Uint8Array(SIDE * SIDE);
-  const rows: number[][] = [];
-  const near: number[][] = [];
+  const rows = listOf(SIDE, numbers);
+  const near = listOf(SIDE * SIDE, numbers);
+  const far = new Float64Array(numbers.length / 5);
   for (let row = 0; row < SIDE; row++) {
     const [from, to] = [low + row * tall - MARGIN, low + (row + 1) * tall + MARGIN];
-    rows.push(indicesOf(edges, ({ y, dy }) => Math.min(y, y + dy) <= to && Math.max(y, y + dy) >= from));
+    for (let at = 0; at < numbers.length; at += 5) {
+      const y = numbers[at + 1]!;
+      const dy = numbers[at + 3]!;
+      if (Math.min(y, y + dy) <= to && Math.max(y, y + dy) >= from) append(rows, at);
+    }
+    close(rows, row);
     for (let column = 0; column < SIDE; column++) {
-      const middle = { x: left + (column + 0.5) * wide, y: low + (row + 0.5) * tall };
-      const reach = { x: wide / 2 + MARGIN, y: tall / 2 + MARGIN };
-      const stands = edges.some((edge) => reaches(edge, middle, reach))
-        ? MIXED
-        : isInside(edges, middle)
-          ? INSIDE
-          : OUTSIDE;
+      const x = left + (column + 0.5) * wide;
+      const y = low + (row + 0.5) * tall;
+      const stands = standsAt(numbers, x, y, wide / 2 + MARGIN, tall / 2 + MARGIN);
       kind[row * SIDE + column] = stands;
-      near.push(stands === OUTSIDE ? [] : nearestOf(edges, middle, reach));
+      if (stands !== OUTSIDE) appendNearest(near, numbers, far, x, y, wide / 2 + MARGIN, tall / 2 + MARGIN);
+      close(near, row * SIDE + column);
     }
   }
-  const [rowFrom, rowEdges] = listed(rows);
-  const [nearFrom, nearEdges] = listed(near);
   const per = (size: number): number => (size > 0 ? 1 / size : 0);
   return {
     left,
@@ -68,57 +61,103 @@ export function gridOf(edges: readonly Edge[]): Grid {
     perY: per(tall),
     side: SIDE,
     kind,
-    rowFrom,
-    rowEdges,
-    nearFrom,
-    nearEdges,
+    rowFrom: rows.from,
+    rowEdges: rows.edges.slice(0, rows.count),
+    nearFrom: near.from,
+    nearEdges: near.edges.slice(0, near.count),
   };
 }
 
-const indicesOf = (edges: readonly Edge[], fits: (edge: Edge) => boolean): number[] =>
-  edges.flatMap((edge, i) => (fits(edge) ? [i] : []));
-
-/** Lists one after the other, and where each begins. */
-function listed(lists: readonly (readonly number[])[]): [Uint32Array, Uint16Array] {
-  const from = new Uint32Array(lists.length + 1);
-  for (const [i, { length }] of lists.entries()) from[i + 1] = (from[i] ?? 0) + length;
-  return [from, Uint16Array.from(lists.flat())];
+/** Lists of edges one after the other. */
+interface List {
+  readonly from: Uint32Array;
+  edges: Uint16Array;
+  count: number;
 }
 
-interface Spot {
-  readonly x: number;
-  readonly y: number;
-}
+const listOf = (lists: number, numbers: Float64Array): List => ({
+  from: new Uint32Array(lists + 1),
+  edges: new Uint16Array(numbers.length),
+  count: 0,
+});
 
-/** Whether an edge may run through the box round a place. */
-function reaches({ x, y, dx, dy }: Edge, at: Spot, reach: Spot): boolean {
-  if (Math.min(x, x + dx) > at.x + reach.x || Math.max(x, x + dx) < at.x - reach.x) return false;
-  if (Math.min(y, y + dy) > at.y + reach.y || Math.max(y, y + dy) < at.y - reach.y) return false;
-  // How far the middle lies beside the edge's line, and how far the box reaches out across it.
-  const beside = Math.abs(dx * (at.y - y) - dy * (at.x - x));
-  return beside <= Math.abs(dx) * reach.y + Math.abs(dy) * reach.x;
-}
-
-function isInside(edges: readonly Edge[], { x, y }: Spot): boolean {
-  let inside = false;
-  for (const edge of edges) {
-    if (edge.y > y === edge.y + edge.dy > y) continue;
-    const turn = edge.dx * (y - edge.y) - edge.dy * (x - edge.x);
-    if (edge.dy > 0 ? turn > 0 : turn < 0) inside = !inside;
+function append(list: List, at: number): void {
+  if (list.count === list.edges.length) {
+    const more = new Uint16Array(2 * list.count);
+    more.set(list.edges);
+    list.edges = more;
   }
-  return inside;
+  list.edges[list.count++] = at / 5;
+}
+
+/** The next list begins here. */
+const close = ({ from, count }: List, at: number): void => {
+  from[at + 1] = count;
+};
+
+function boxOf(numbers: Float64Array): { left: number; low: number; right: number; high: number } {
+  const box = { left: Infinity, low: Infinity, right: -Infinity, high: -Infinity };
+  for (let at = 0; at < numbers.length; at += 5) {
+    const x = numbers[at]!;
+    const y = numbers[at + 1]!;
+    if (x < box.left) box.left = x;
+    if (x > box.right) box.right = x;
+    if (y < box.low) box.low = y;
+    if (y > box.high) box.high = y;
+  }
+  return box;
+}
+
+/** How the box round a place stands to the outline. */
+function standsAt(numbers: Float64Array, x: number, y: number, reachX: number, reachY: number): number {
+  let inside = false;
+  for (let at = 0; at < numbers.length; at += 5) {
+    const fromX = numbers[at]!;
+    const fromY = numbers[at + 1]!;
+    const dx = numbers[at + 2]!;
+    const dy = numbers[at + 3]!;
+    const turn = dx * (y - fromY) - dy * (x - fromX);
+    const isBeside =
+      Math.min(fromX, fromX + dx) > x + reachX ||
+      Math.max(fromX, fromX + dx) < x - reachX ||
+      Math.min(fromY, fromY + dy) > y + reachY ||
+      Math.max(fromY, fromY + dy) < y - reachY;
+    // How far the middle lies beside the edge's line, and how far the box reaches out across it.
+    if (!isBeside && Math.abs(turn) <= Math.abs(dx) * reachY + Math.abs(dy) * reachX) return MIXED;
+    if (fromY > y !== fromY + dy > y && (dy > 0 ? turn > 0 : turn < 0)) inside = !inside;
+  }
+  return inside ? INSIDE : OUTSIDE;
 }
 
 /** Edges that can be nearest to some place of a box: none is farther than the nearest to its middle by more than the box. */
-function nearestOf(edges: readonly Edge[], at: Spot, reach: Spot): number[] {
-  const far = edges.map((edge) => distanceTo(edge, at));
-  const most = Math.min(...far) + 2 * Math.sqrt(reach.x * reach.x + reach.y * reach.y);
-  return far.flatMap((each, i) => (each <= most ? [i] : []));
+function appendNearest(
+  near: List,
+  numbers: Float64Array,
+  far: Float64Array,
+  x: number,
+  y: number,
+  reachX: number,
+  reachY: number,
+): void {
+  let least = Infinity;
+  for (let i = 0; i < far.length; i++) {
+    const gap = Math.sqrt(gapTo(numbers, 5 * i, x, y));
+    far[i] = gap;
+    if (gap < least) least = gap;
+  }
+  const most = least + 2 * Math.sqrt(reachX * reachX + reachY * reachY);
+  for (let i = 0; i < far.length; i++) if (far[i]! <= most) append(near, 5 * i);
 }
 
-function distanceTo({ x, y, dx, dy }: Edge, at: Spot): number {
-  const share = ((at.x - x) * dx + (at.y - y) * dy) / (dx * dx + dy * dy);
-  const t = Math.min(1, Math.max(0, share));
-  const [byX, byY] = [x + t * dx - at.x, y + t * dy - at.y];
-  return Math.sqrt(byX * byX + byY * byY);
+/** Squared distance of a place to the edge whose five numbers begin there. */
+export function gapTo(numbers: Float64Array, at: number, x: number, y: number): number {
+  const px = x - numbers[at]!;
+  const py = y - numbers[at + 1]!;
+  const dx = numbers[at + 2]!;
+  const dy = numbers[at + 3]!;
+  const share = (px * dx + py * dy) * numbers[at + 4]!;
+  const t = share < 0 ? 0 : share > 1 ? 1 : share;
+  const gapX = px - t * dx;
+  const gapY = py - t * dy;
+  return gapX * gapX + gapY * gapY;
 }

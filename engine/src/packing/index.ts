@@ -10,4 +10,5 @@ export type {
   Placement,
   Refusal,
 } from './job.ts';
+export { noMeetings, type Meetings } from './overlaps.ts';
 export { pack } from './pack.ts';

@@ -7,6 +7,7 @@ import { convexParts } from './convexParts.ts';
 import type { Outline } from './job.ts';
 import { noFitOf } from './noFit.ts';
 import { boxOf, isConvex, isSimple, tidied, twiceArea } from './polygon.ts';
+import { solidOf } from './solid.ts';
 import { anyOutline } from './testing/jobs.ts';
 
 const whole = anyOutline
@@ -26,7 +27,7 @@ test(
           [...minkowskiSum(path(back), path(a), true), moved(a, back[0]), moved(back, a[0])],
           FillRule.NonZero,
         );
-        const found = noFitOf(a, b).outlines.map(path);
+        const found = noFitOf(solidOf(a), solidOf(b)).outlines.map(path);
         const apart = (one: Path64[], other: Path64[]): number =>
           Math.abs(areaPaths(difference(one, other, FillRule.NonZero)));
         // Corners are rounded to whole units: a hair's breadth all round.

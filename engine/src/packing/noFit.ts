@@ -1,7 +1,7 @@
 import { FillRule, union, type Path64 } from 'clipper2-ts';
-import { convexParts } from './convexParts.ts';
 import type { Corner, Outline } from './job.ts';
 import { isConvex, side, tidied, twiceArea } from './polygon.ts';
+import { turnedSolid, type Solid } from './solid.ts';
 
 /**
  * Where one polygon can't stand because of another: the positions of b's origin, seen from a's, at which their
@@ -13,27 +13,19 @@ export interface NoFit {
   readonly convex: boolean;
 }
 
-/** Whole-numbered, counter-clockwise, tidied outlines. */
-export function noFitOf(a: Outline, b: Outline): NoFit {
-  const back = b.map(({ x, y }) => ({ x: -x, y: -y }));
-  if (isConvex(a) && isConvex(back)) return { outlines: [tidied(summed(a, back))], convex: true };
-  const [whole, parted] = reflexOf(a) < reflexOf(back) ? [back, a] : [a, back];
+export function noFitOf(a: Solid, b: Solid): NoFit {
+  const back = turnedSolid(b, 2);
+  if (a.reflex === 0 && back.reflex === 0)
+    return { outlines: [tidied(summed(a.outline, back.outline))], convex: true };
+  const [whole, parted] = a.reflex < back.reflex ? [back, a] : [a, back];
   // Ways that fold back over themselves are straightened first: clipper2-ts 2.0.1 loses a notch beside one.
-  const sums = convexParts(parted).map((part): Path64 => tidied(summed(whole, part)));
+  const sums = parted.parts.map((part): Path64 => tidied(summed(whole.outline, part)));
   const outlines = union(sums, FillRule.NonZero)
     .map((path) => inOrder(path))
     .filter((outline) => outline.length > 2 && !isSliver(outline));
   const [only] = outlines;
   return { outlines, convex: outlines.length === 1 && only !== undefined && isConvex(only) };
 }
-
-/** Corners at which an outline turns right. */
-const reflexOf = (outline: Outline): number =>
-  outline.filter((corner, i) => {
-    const next = outline[(i + 1) % outline.length] ?? corner;
-    const after = outline[(i + 2) % outline.length] ?? corner;
-    return side(corner, next, after) < 0;
-  }).length;
 
 /** Tidied without losing which way round it runs: holes stay holes. */
 function inOrder(path: Path64): Corner[] {

@@ -3,8 +3,9 @@ import { expect, test } from 'vitest';
 import { patience, runs } from '../testing/runs.ts';
 import type { Corner, Outline } from './job.ts';
 import { noFitOf } from './noFit.ts';
-import { depthBetween, overlapsOf, wayBetween } from './overlaps.ts';
+import { depthBetween, noMeetings, overlapsOf, wayBetween } from './overlaps.ts';
 import { boxOf, isSimple, isWithin, tidied, twiceArea } from './polygon.ts';
+import { solidOf } from './solid.ts';
 import type { Shape } from './shapes.ts';
 import { anyOutline } from './testing/jobs.ts';
 
@@ -40,8 +41,8 @@ test(
         whole,
         fc.array(fc.tuple(share, share), { minLength: 40, maxLength: 40 }),
         (a, b, shares) => {
-          const { outlines } = noFitOf(a, b);
-          const overlaps = overlapsOf([shapeOf(a), shapeOf(b)]);
+          const { outlines } = noFitOf(solidOf(a), solidOf(b));
+          const overlaps = overlapsOf([shapeOf(a), shapeOf(b)], noMeetings());
           const box = boxOf(outlines.flat());
           for (const [acrossX, acrossY] of shares) {
             const x = Math.round(box.left + acrossX * (box.right - box.left));
@@ -89,11 +90,11 @@ test(
         fc.array(fc.tuple(share, share), { minLength: 8, maxLength: 8 }),
         (a, b, shares) => {
           const all = [a, b].flatMap((outline) => turns.map((by) => turn(outline, by)));
-          const together = overlapsOf(all.map(shapeOf));
+          const together = overlapsOf(all.map(shapeOf), noMeetings());
           for (const [i, one] of all.entries())
             for (const [j, other] of all.entries()) {
-              const alone = overlapsOf([shapeOf(one), shapeOf(other)]);
-              const box = boxOf(noFitOf(one, other).outlines.flat());
+              const alone = overlapsOf([shapeOf(one), shapeOf(other)], noMeetings());
+              const box = boxOf(noFitOf(solidOf(one), solidOf(other)).outlines.flat());
               for (const [acrossX, acrossY] of shares) {
                 const x = Math.round(box.left + acrossX * (box.right - box.left));
                 const y = Math.round(box.low + acrossY * (box.high - box.low));

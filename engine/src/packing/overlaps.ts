@@ -1,56 +1,69 @@
 import { depthIn, edgesOf, wayOut, type Edges } from './edges.ts';
 import type { Outline } from './job.ts';
 import { noFitOf } from './noFit.ts';
+import { quarterTurned, turnedX, turnedY } from './quarters.ts';
 import type { Shape } from './shapes.ts';
+import { solidOf, turnedSolid, type Solid } from './solid.ts';
 
 /**
- * How deep pieces of two shapes lie in one another. Shapes that are quarter turns of one another share what is known of
- * them: of a pair only how the one is turned against the other counts, and which is looked at from which is half a turn.
+ * What is known of outlines and how they meet, in any layout: a packing may hand it on to the next. Outlines that are
+ * quarter turns of one another share it: of a pair only how the one is turned against the other counts, and which is
+ * looked at from which is half a turn.
  */
+export interface Meetings {
+  readonly stands: Map<string, Stand>;
+  /** Outlines that others are turns of; what no-fit polygons are made from once one has met another. */
+  readonly bases: { readonly outline: Outline; solid: Solid | null }[];
+  readonly noFits: Map<number, Edges>;
+}
+
+/** An outline as quarter turns of another that came before it, or of itself. */
+interface Stand {
+  readonly base: number;
+  readonly turns: number;
+}
+
+export const noMeetings = (): Meetings => ({ stands: new Map(), bases: [], noFits: new Map() });
+
+/** More outlines than meet one another in any number of packings. */
+const MOST = 1e6;
+
+/** How deep pieces of two shapes lie in one another. */
 export interface Overlaps {
   readonly shapes: number;
   /** Of each shape, at 4 · shape: left, low, right and high side of its box. */
   readonly bodies: Float64Array;
   readonly stands: readonly Stand[];
+  readonly meetings: Meetings;
   /** Of each pair, at a · shapes + b: their no-fit polygon, and by how many quarter turns it is turned for them. */
   readonly edges: (Edges | undefined)[];
   readonly turns: Uint8Array;
-  readonly shared: Map<number, Edges>;
 }
 
-/** A shape as quarter turns of another that came before it, or of itself. */
-interface Stand {
-  readonly base: number;
-  readonly turns: number;
-  /** Of the base. */
-  readonly outline: Outline;
-}
-
-export function overlapsOf(shapes: readonly Shape[]): Overlaps {
+export function overlapsOf(shapes: readonly Shape[], meetings: Meetings): Overlaps {
   const count = shapes.length;
   return {
     shapes: count,
     bodies: Float64Array.from(
       shapes.flatMap(({ body: { left, low, right, high } }) => [left, low, right, high]),
     ),
-    stands: standsOf(shapes),
+    stands: shapes.map(({ outline }) => standOf(outline, meetings)),
+    meetings,
     edges: new Array<Edges | undefined>(count * count).fill(undefined),
     turns: new Uint8Array(count * count),
-    shared: new Map(),
   };
 }
 
-function standsOf(shapes: readonly Shape[]): Stand[] {
-  const known = new Map<string, Stand>();
-  return shapes.map(({ outline }, base) => {
-    const key = keyOf(outline);
-    const same = known.get(key);
-    if (same) return same;
-    // Where a shape is its own turn, the fewest turns count.
-    for (let turns = 3; turns >= 0; turns--)
-      known.set(keyOf(turned(outline, turns)), { base, turns, outline });
-    return { base, turns: 0, outline };
-  });
+function standOf(outline: Outline, { stands, bases }: Meetings): Stand {
+  const known = stands.get(keyOf(outline));
+  if (known) return known;
+  const base = bases.length;
+  bases.push({ outline, solid: null });
+  // Where an outline is its own turn, the fewest turns count.
+  for (let turns = 3; turns > 0; turns--) stands.set(keyOf(quarterTurned(outline, turns)), { base, turns });
+  const stand = { base, turns: 0 };
+  stands.set(keyOf(outline), stand);
+  return stand;
 }
 
 /** An outline as text that does not depend on the corner it begins at. */
@@ -65,32 +78,29 @@ function keyOf(outline: Outline): string {
     .join();
 }
 
-/** By so many quarter turns, counter-clockwise; exact. */
-const turned = (outline: Outline, turns: number): Outline =>
-  outline.map(({ x, y }) => ({ x: turnedX(turns, x, y), y: turnedY(turns, x, y) }));
-
-// 0 − x and not −x, which would tell 0 from −0.
-const turnedX = (turns: number, x: number, y: number): number =>
-  turns === 0 ? x : turns === 1 ? 0 - y : turns === 2 ? 0 - x : y;
-const turnedY = (turns: number, x: number, y: number): number =>
-  turns === 0 ? y : turns === 1 ? x : turns === 2 ? 0 - y : 0 - x;
-
 /** The no-fit polygon of a pair, before it is turned for them; worked out when such a pair meets for the first time. */
-function meet(overlaps: Overlaps, a: number, b: number): Edges {
-  const { shapes, edges, turns, stands, shared } = overlaps;
-  const [one, other] = [stands[a], stands[b]];
-  if (!one || !other) throw new RangeError('no such shape');
+function meet({ shapes, edges, turns, stands, meetings }: Overlaps, a: number, b: number): Edges {
+  const [one, other] = [stands[a]!, stands[b]!];
   const between = (other.turns - one.turns + 4) % 4;
   // Of two that are one shape only half of the ways round are told apart.
   const isSwapped = one.base > other.base || (one.base === other.base && between === 3);
   const [first, second] = isSwapped ? [other, one] : [one, other];
   const relative = isSwapped ? (4 - between) % 4 : between;
-  const key = (first.base * shapes + second.base) * 4 + relative;
-  const found = shared.get(key) ?? edgesOf(noFitOf(first.outline, turned(second.outline, relative)));
-  shared.set(key, found);
+  const { noFits } = meetings;
+  const key = (first.base * MOST + second.base) * 4 + relative;
+  const found =
+    noFits.get(key) ??
+    edgesOf(noFitOf(solid(meetings, first.base), turnedSolid(solid(meetings, second.base), relative)));
+  noFits.set(key, found);
   edges[a * shapes + b] = found;
   turns[a * shapes + b] = (first.turns + (isSwapped ? 2 : 0)) % 4;
   return found;
+}
+
+function solid({ bases }: Meetings, at: number): Solid {
+  const base = bases[at]!;
+  base.solid ??= solidOf(base.outline);
+  return base.solid;
 }
 
 /**

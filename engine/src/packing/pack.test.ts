@@ -151,6 +151,18 @@ describe('what a job asks', () => {
     expect(packed({ ...of, start }, 0).length).toBe(80);
     expect(packed({ ...of, start }, 20_000).length).toBeLessThan(40.1);
   });
+
+  test('a piece that was laid by a turn that makes no odds lies where it was laid', () => {
+    const of = job([item(40, 50, { rotations: [0, 180] })]);
+    const start = [{ item: 0, rotation: 180, mirrored: false, x: 90, y: 60 }];
+    const { length, placements } = packed({ ...of, start }, 0);
+    expect([length, placements]).toEqual([90, [{ item: 0, rotation: 0, mirrored: false, x: 50, y: 10 }]]);
+  });
+
+  test('pieces against the beginning lie above one another, all that find room', () => {
+    const of = job([10, 40, 20, 30].map((high) => item(70, high, { against: 'start' })));
+    expect(packed(of, 0).length).toBe(70);
+  });
 });
 
 describe('a search', () => {

@@ -975,6 +975,8 @@ export const en: Catalogue = {
       '{rows, plural, one {# row will} other {# rows will}} not lie flat on the curve: at row {row} the two edges of the ribbon differ by {share} (about {limit} can be eased). Choose narrower ribbon, or take {takeUp} up along the upper edge of each strip in small tucks ({tucks}), or lay it in straight pieces.',
     'cloth.otherWay':
       'Can’t be laid in this way ({lay}): {wearers}. There the way that takes least cloth is taken.',
+    'cloth.apart':
+      'Too broad for the folded cloth ({lay}), so cut in a single layer from the cloth opened out: pieces of {wearers}.',
     'cloth.byEye':
       'Laid by hand, skirt after skirt: the pattern does not meet, and no room is kept between the pieces. Look for a lay that minds them.',
     'cloth.noWay':

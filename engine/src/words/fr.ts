@@ -1093,6 +1093,8 @@ export const fr: Catalogue = {
       '{rows, plural, one {# rang ne sera pas} other {# rangs ne seront pas}} à plat sur la courbe : au rang {row}, les deux bords du ruban diffèrent de {share} (environ {limit} peuvent se résorber). Choisissez un ruban plus étroit, ou reprenez {takeUp} au bord supérieur de chaque bande en petits plis ({tucks}), ou posez-le en morceaux droits.',
     'cloth.otherWay':
       'Impossible de cette façon ({lay}) : {wearers}. Là, c’est la façon qui prend le moins de tissu.',
+    'cloth.apart':
+      'Trop larges pour le tissu plié ({lay}), donc coupées en une seule épaisseur dans le tissu ouvert : des pièces de {wearers}.',
     'cloth.byEye':
       'Posé à la main, jupe après jupe : le motif ne se raccorde pas, et rien n’est laissé entre les pièces. Cherchez un plan qui en tienne compte.',
     'cloth.noWay':

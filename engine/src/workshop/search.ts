@@ -1,4 +1,4 @@
-import { layKinds, searchCloth, type FoundCloth, type LayKind } from '../cloth/index.ts';
+import { layKinds, piecesIn, searchCloth, type FoundCloth, type LayKind } from '../cloth/index.ts';
 import type { ClassRequest } from '../request/index.ts';
 import { withFound, type ClassPlan, type PlannedCloth } from './class.ts';
 import { jobOf, planClass } from './plan.ts';
@@ -14,9 +14,14 @@ export interface ClassEffort extends Sought {
   readonly turnsTo?: (cloth: PlannedCloth, way: LayKind) => void;
 }
 
+/** Share of its time that a way has before it is compared with the others; what is this much longer then is given up. */
+const TRIAL = 0.25;
+const BEHIND = 1.05;
+
 /**
  * The plan of a class with the closest lays that were found: each cloth is searched in each way, with a share of the
- * effort that goes with how many pieces are cut from it. Never worse than `planClass`.
+ * effort that goes with how many pieces are cut from it. Of the time, what a way leaves that is far behind goes to the
+ * next. Never worse than `planClass`.
  */
 export function searchClass(request: ClassRequest, effort: ClassEffort): ClassPlan {
   let plan = planClass(request);
@@ -32,9 +37,25 @@ export function searchClass(request: ClassRequest, effort: ClassEffort): ClassPl
   );
   for (const { cloth, kind } of searches) {
     effort.turnsTo?.(cloth, kind);
+    const part = share();
+    let least = Infinity;
+    const isBehind = (): boolean => {
+      const best = plan.cloths.find(({ key }) => key === cloth.key)?.chosen;
+      return best?.fits === true && least > best.clothBefore.value * BEHIND;
+    };
+    const { spent } = part;
     const found = searchCloth(jobOf(cloth), kind, {
-      ...share(),
+      ...part,
+      ...(spent
+        ? {
+            spent: () => {
+              const so = spent();
+              return so > TRIAL && isBehind() ? 1 : so;
+            },
+          }
+        : {}),
       better: (found) => {
+        if (found.fits) least = found.clothBefore.value;
         take(found);
       },
     });
@@ -60,7 +81,4 @@ const WEIGHT: Readonly<Record<LayKind, number>> = {
 const waysOf = ({ options: { lay } }: PlannedCloth, { ways }: ClassEffort): readonly LayKind[] =>
   ways ?? (lay === 'auto' ? layKinds : [lay]);
 
-const piecesOf = (cloth: PlannedCloth): number =>
-  jobOf(cloth)
-    .wanted.flatMap(({ mains, parts }) => [...mains, ...parts])
-    .reduce((sum, { copies }) => sum + copies.length, 0);
+const piecesOf = (cloth: PlannedCloth): number => piecesIn(jobOf(cloth).wanted);

@@ -35,19 +35,24 @@ interface Loose {
 const RAG = 20;
 
 /** Lays single pieces: on the strips that are left first, then on further cloth from the bolt. */
-export function layLoose(loose: readonly Cutting[], strips: Strips, fabric: Fabric): Loose {
+export function layLoose(
+  loose: readonly Cutting[],
+  strips: Strips,
+  fabric: Fabric,
+  choices: (cutting: Cutting) => Choice = choiceOf,
+): Loose {
   const more: MoreTable[] = [];
   let waiting = longestFirst(loose);
   let used = 0;
   for (let i = 0; i < strips.count && strips.across > RAG && waiting.length > 0; i++) {
-    const laying = place(waiting.map(choiceOf), { x: 0, y: 0, along: strips.along, across: strips.across });
+    const laying = place(waiting.map(choices), { x: 0, y: 0, along: strips.along, across: strips.across });
     if (laying.pieces.length === 0) break;
     more.push(besideTable(laying, strips, fabric));
     used = Math.max(used, ...laying.boxes.map(({ y, across }) => y + across));
     waiting = laying.left.flatMap((at) => waiting[at] ?? []);
   }
   if (waiting.length === 0) return { more, length: 0, used, unfit: [] };
-  const laying = place(waiting.map(choiceOf), roomOf(fabric));
+  const laying = place(waiting.map(choices), roomOf(fabric));
   const unfit = laying.left.flatMap((at) => waiting[at] ?? []);
   if (laying.pieces.length > 0) more.push(beyondTable(laying, fabric));
   return { more, length: laying.end, used, unfit };

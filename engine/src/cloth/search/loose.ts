@@ -1,9 +1,10 @@
 import { boundsOf } from '../../geometry/index.ts';
 import { mm } from '../../units/index.ts';
-import type { Cutting } from '../blocks.ts';
+import { single, stancesOf, type Cutting } from '../blocks.ts';
 import type { Fabric } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
-import { layLoose, NO_STRIPS, type Strips } from '../lays/loose.ts';
+import { choiceOf, layLoose, NO_STRIPS, type Strips } from '../lays/loose.ts';
+import type { Choice } from '../place.ts';
 import type { ClothLength, FoundTable } from './found.ts';
 import { restOf, stripTaken } from './rest.ts';
 import { lotsOf, packLots, placedOf } from './lots.ts';
@@ -39,6 +40,7 @@ export function looseOn(
     loose.map(({ cutting }) => cutting),
     table ? stripsOf(table, way, fabric) : NO_STRIPS,
     fabric,
+    choicesOf(loose),
   );
   const whose = wearersOf(loose);
   const tables = more.map((each): FoundTable => {
@@ -89,10 +91,19 @@ function packedBeyond(
   };
   const strip = stripOf({ fabric, lengths: [rest], wanted: [] }, 'open');
   const lots = lotsOf(loose, fabric, FREE);
-  const result = packLots(lots, strip, fabric, null, { seed: 0 });
+  const result = packLots(lots, strip, fabric, { seed: 0 });
   if (!result.ok) return { tables: [], unfit: loose.map(({ cutting }) => cutting) };
   const tables = tablesOf(placedOf(lots, result.packing.placements), strip, 'open', fabric);
   return { tables: tables.map((each) => ({ ...each, from: bolt, where: 'beyond' })), unfit: [] };
+}
+
+/** A piece lies as it may by itself; one that is too broad for that only as it was turned. */
+function choicesOf(loose: readonly Lying[]): (cutting: Cutting) => Choice {
+  const stances = new Map(loose.map(({ cutting, stance }) => [cutting, stance]));
+  return (cutting) => {
+    const stance = stances.get(cutting);
+    return !stance || stancesOf(cutting.cut).includes(stance) ? choiceOf(cutting) : [single(cutting, stance)];
+  };
 }
 
 const ZERO = 0 as FoundTable['used'];

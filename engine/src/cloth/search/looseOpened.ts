@@ -3,7 +3,7 @@ import { mm } from '../../units/index.ts';
 import type { Cutting } from '../blocks.ts';
 import type { ClothEffort } from './effort.ts';
 import type { ClothJob, FoundTable } from './found.ts';
-import { lotsOf, packLots, placedOf } from './lots.ts';
+import { breadthOf, lotsOf, packLots, placedOf } from './lots.ts';
 import type { Lying } from './lying.ts';
 import { FREE } from './match.ts';
 import { onEachLayer, openedAlong } from './opened.ts';
@@ -35,10 +35,11 @@ export function looseOpened(
     outlines.map((outline) => outwards(translate(outline, laid.start, laid.low - fabric.selvage.value))),
   );
   const lots = lotsOf(loose, fabric, FREE);
+  if (lots.some((lot) => breadthOf(lot) > strip.width)) return null;
   const last = strip.lengths.at(-1);
   const enough = last ? last.start + (cut.get(last)?.used ?? 0) : 0;
   let isEnough = false;
-  const result = packLots(lots, { ...strip, keepOut: [...strip.keepOut, ...keepOut] }, fabric, null, {
+  const result = packLots(lots, { ...strip, keepOut: [...strip.keepOut, ...keepOut] }, fabric, {
     ...effort,
     ...(effort.spent || effort.evaluations !== undefined
       ? { spent: () => (isEnough ? 1 : (effort.spent?.() ?? 0)) }

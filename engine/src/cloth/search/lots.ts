@@ -2,6 +2,7 @@ import { boundsOf, translate, type Path } from '../../geometry/index.ts';
 import {
   pack,
   type Effort,
+  type Meetings,
   type PackingItem,
   type PackingResult,
   type Placement,
@@ -89,8 +90,8 @@ export const packLots = (
   lots: readonly Lot[],
   { width, keepOut, sold }: Strip,
   { between }: Fabric,
-  start: readonly Placement[] | null,
   effort: Effort,
+  { start, meetings }: { readonly start?: readonly Placement[] | null; readonly meetings?: Meetings } = {},
 ): PackingResult =>
   pack(
     {
@@ -102,6 +103,7 @@ export const packLots = (
       ...(sold ? { sold } : {}),
     },
     effort,
+    meetings,
   );
 
 /** A piece on the strip. */

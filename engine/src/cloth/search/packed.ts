@@ -1,24 +1,25 @@
 import type { Notice } from '../../figure/index.ts';
-import type { Effort, Packing, Placement } from '../../packing/index.ts';
+import { noMeetings, type Effort, type Packing, type Placement } from '../../packing/index.ts';
 import { caution, problem } from '../codes.ts';
 import type { Cutting } from '../blocks.ts';
 import type { LayKind } from '../options.ts';
 import { assembled, isBetter, nothing, type Known } from './assemble.ts';
 import type { ClothEffort } from './effort.ts';
 import type { ClothJob, FoundCloth, FoundTable } from './found.ts';
-import { handStart } from './handStart.ts';
+import { handStart, type HandPlaced } from './handStart.ts';
 import { looseOn } from './loose.ts';
 import { breadthOf, lotsOf, packLots, placedOf, relaxed, type Lot } from './lots.ts';
 import { MEETS, phasesOn } from './match.ts';
 import { seamMeets } from './meets.ts';
 import { boundOf } from './bound.ts';
 import { countsOf, seamParams } from './names.ts';
+import { pooled } from './pooled.ts';
 import { isSameRun, placementsOf, type Run } from './run.ts';
 import { partOf, shared } from './shares.ts';
-import { stripOf } from './strip.ts';
+import { stripOf, type Strip } from './strip.ts';
 import { looseOpened } from './looseOpened.ts';
 import { beyond, tablesOf } from './tables.ts';
-import { onItsSide, variantsOf, type Variant } from './variants.ts';
+import { inSingleLayer, onItsSide, variantsOf, type Variant } from './variants.ts';
 
 /** Part of the effort that goes to seeing which variant is the most promising, each. */
 const TRIAL = 0.1;
@@ -49,15 +50,23 @@ export function packed(
   const run = (variant: Variant, start: Run['start']): Run => {
     const lots = lotsOf(variant.lying, fabric, phases).map((lot) => relaxed(lot, strip));
     const fits = (lot: Lot): boolean => breadthOf(lot) <= strip.width + HAIR;
+    const lying = lots.filter(fits);
+    const broad = lots.filter((lot) => !fits(lot)).flatMap(({ members }) => members);
+    // Of several skirts those that are too broad for the fold may find room on a single layer.
+    const apart = way !== 'open' && wanted.length > 1 && lying.length > 0 ? broad : [];
     return {
-      lots: lots.filter(fits),
-      variant,
-      unfit: lots.filter((lot) => !fits(lot)).flatMap(({ members }) => members.map(({ cutting }) => cutting)),
+      lots: lying,
+      variant: {
+        ...variant,
+        loose: [...variant.loose, ...apart.flatMap((each) => inSingleLayer(each, fabric))],
+      },
+      unfit: apart.length > 0 ? [] : broad.map(({ cutting }) => cutting),
+      apart: [...new Set(apart.map(({ wearer }) => wearer))],
       start,
     };
   };
   const runs: Run[] = variantsOf(job, way).map((variant) => run(variant, null));
-  const started = way === 'open' && hand ? handStart(hand, job, strip) : null;
+  const started = way === 'open' && hand ? startOf(hand, job, strip) : null;
   if (started) {
     const asByHand = run({ lying: started.map(({ lying }) => lying), loose: [] }, started);
     const alike = runs.findIndex((each) => isSameRun(each, asByHand));
@@ -73,10 +82,11 @@ export function packed(
   const fewest = Math.min(...runs.map(({ unfit }) => unfit.length));
   const able = runs.filter(({ unfit }) => unfit.length === fewest);
   let evaluations = 0;
+  const meetings = noMeetings();
   const bounds = new Map<Run, number>();
   /** A lay of the packed pieces, and of what is cut in a single layer besides. */
   const laid = (
-    { lots, unfit }: Run,
+    { lots, unfit, apart }: Run,
     packing: Packing,
     loose: (tables: FoundTable[]) => Loose,
   ): FoundCloth => {
@@ -94,6 +104,7 @@ export function packed(
       notices: [
         ...tooLarge([...unfit, ...wide], job),
         ...offAt(tables, job),
+        ...(apart.length > 0 ? [caution('cloth.apart', { wearers: apart.join(', '), lay: way })] : []),
         ...countsOf(missing).map((params) => problem('cloth.notEnoughAtHand', params)),
       ],
     });
@@ -111,16 +122,10 @@ export function packed(
     const built = convert(each, packing);
     const { loose } = each.variant;
     if (loose.length === 0) return built;
-    const sought = laid(
-      each,
-      packing,
-      (tables) =>
-        looseOpened(loose, tables, job, partOf(effort, FOLDED, 1)) ?? {
-          tables,
-          lacking: loose.map(({ cutting }) => cutting),
-        },
-    );
-    return isBetter(sought, built) ? sought : built;
+    const folded = tablesOf(placedOf(each.lots, packing.placements), strip, way, fabric);
+    const opened = looseOpened(loose, folded, job, partOf(effort, FOLDED, 1));
+    const sought = opened && laid(each, packing, () => opened);
+    return sought && isBetter(sought, built) ? sought : built;
   };
   const attempt = (
     each: Run,
@@ -129,30 +134,39 @@ export function packed(
   ): Packing | null => {
     let enough = false;
     let told = Infinity;
-    const result = packLots(each.lots, strip, fabric, start, {
-      ...share,
-      seed: effort.seed,
-      ...(share.spent || share.evaluations !== undefined
-        ? { spent: () => (enough ? 1 : (share.spent?.() ?? 0)) }
-        : {}),
-      better(packing) {
-        bounds.set(each, packing.lowerBound);
-        // A hair's gain in a long lay is told with the next one: reading a lay off the strip takes its time.
-        if (strip.lengths.length === 1 && packing.length > told * (1 - WORTH_TELLING)) return;
-        told = packing.length;
-        const found = convert(each, packing);
-        // Where what is at hand is enough there is nothing to save.
-        enough = found.fits && found.toBuy.value === 0;
-        offer(found);
+    const result = packLots(
+      each.lots,
+      strip,
+      fabric,
+      {
+        ...share,
+        seed: effort.seed,
+        ...(share.spent || share.evaluations !== undefined
+          ? { spent: () => (enough ? 1 : (share.spent?.() ?? 0)) }
+          : {}),
+        better(packing) {
+          bounds.set(each, packing.lowerBound);
+          // A hair's gain in a long lay is told with the next one: reading a lay off the strip takes its time.
+          if (strip.lengths.length === 1 && packing.length > told * (1 - WORTH_TELLING)) return;
+          told = packing.length;
+          const found = convert(each, packing);
+          // Where what is at hand is enough there is nothing to save.
+          enough = found.fits && found.toBuy.value === 0;
+          offer(found);
+        },
       },
-    });
+      { start, meetings },
+    );
     return result.ok ? result.packing : null;
   };
   const hasLoose = able.some(({ variant }) => variant.loose.length > 0);
   const shares = shared(hasLoose ? partOf(effort, 0, FOLDED) : effort, able.length, TRIAL);
   const tried = able.flatMap((each, i) => {
+    const share = shares.trial(i);
+    // Its time may be over before it begins: of many pieces a first answer alone takes a while.
+    if (i > 0 && (share.spent?.() ?? 0) >= 1) return [];
     const start = each.start && placementsOf(each.lots, each.start);
-    const packing = attempt(each, start, shares.trial(i));
+    const packing = attempt(each, start, share);
     if (!packing) return [];
     bounds.set(each, packing.lowerBound);
     evaluations += packing.evaluations;
@@ -174,6 +188,17 @@ export function packed(
   bounds.set(best.run, further.lowerBound);
   evaluations += further.evaluations;
   return found(further);
+}
+
+/** Laid by hand, skirt after skirt or all at once: what takes less. */
+function startOf(
+  hand: NonNullable<Known['hand']>,
+  job: ClothJob,
+  strip: Strip,
+): readonly HandPlaced[] | null {
+  const together = pooled(job, strip);
+  const inTurn = hand.reduce((sum, { lay }) => sum + lay.clothAfter.value, 0);
+  return together && together.along < inTurn ? together.placed : handStart(hand, job, strip);
 }
 
 const HAIR = 1e-6;

@@ -8,7 +8,10 @@ import type { Variant } from './variants.ts';
 export interface Run {
   readonly lots: readonly Lot[];
   readonly variant: Variant;
+  /** What is too broad for the cloth. */
   readonly unfit: readonly Cutting[];
+  /** Wearers of whose skirts something is cut in a single layer because it is too broad for the fold. */
+  readonly apart: readonly string[];
   readonly start: readonly HandPlaced[] | null;
 }
 

@@ -44,6 +44,14 @@ describe('a search', () => {
     expect(last.saved?.value).toBeGreaterThan(0);
   });
 
+  test('of several skirts begins with them laid together, where that takes less than one after the other', () => {
+    const job = jobFor({ width: '60 in' }, {}, {}, gores);
+    const found = searchCloth(job, 'open', { seed: 5, evaluations: 1 });
+    expect(found.clothBefore.value).toBeLessThan(0.8 * (found.byHand?.value ?? 0));
+    expect(faultsOf(found, job)).toEqual([]);
+    expect(openedFaults(found, job)).toEqual([]);
+  });
+
   test('stops where the shop’s step makes saving worthless', () => {
     const found = search(jobFor({ step: '3 m', least: '3 m' }, {}), 100_000);
     expect(found.proven).toBe(true);
@@ -164,19 +172,19 @@ describe('folds', () => {
     ]);
   });
 
+  // Two lengths have no fold in common that the middle of the back could lie on.
+  const wrapped = jobFor({ width: '60 in', lengths: [{ length: '1 m' }] }, { cut: { kind: 'wrap' } });
+
   test('a single back of a wrap lies between its fronts on the cloth opened out; no hole is cut again', () => {
-    const job = jobFor({ width: '60 in' }, { cut: { kind: 'wrap' } });
-    const { found, byHand } = foldedAs(job, 'crosswise fold', 20_000);
-    const opened = found.tables.find(({ where }) => where === 'opened');
+    const { found } = foldedAs(wrapped, 'crosswise fold', 20_000);
+    const opened = found.tables.findLast(({ where }) => where === 'opened');
     expect(opened?.pieces.flatMap(({ panels }) => panels.map(({ name }) => name))).toContain('back');
     expect(opened?.cut?.length).toBeGreaterThan(0);
-    expect(openedFaults(found, job)).toEqual([]);
-    expect(found.clothBefore.value).toBeLessThan(byHand.clothBefore.value);
+    expect(openedFaults(found, wrapped)).toEqual([]);
   });
 
   test('the look at opened lays finds out a front that is cut as the other one, and a piece cut from a hole', () => {
-    const job = jobFor({ width: '60 in' }, { cut: { kind: 'wrap' } });
-    const { found } = foldedAs(job, 'crosswise fold', 20_000);
+    const { found } = foldedAs(wrapped, 'crosswise fold', 20_000);
     const both = found.tables.map((table) => ({
       ...table,
       pieces: table.pieces.map((piece) => ({
@@ -185,14 +193,14 @@ describe('folds', () => {
           piece.panels.length === 2 ? piece.panels.slice(0, 1).flatMap((each) => [each, each]) : piece.panels,
       })),
     }));
-    expect(openedFaults({ ...found, tables: both }, job)).toHaveLength(1);
+    expect(openedFaults({ ...found, tables: both }, wrapped)).toHaveLength(1);
     const moved = found.tables.map((table) => ({
       ...table,
       pieces: table.pieces.map((piece) =>
-        table.where === 'opened' ? { ...piece, outline: translate(piece.outline, 0, 300) } : piece,
+        table.where === 'opened' ? { ...piece, outline: translate(piece.outline, -300, 0) } : piece,
       ),
     }));
-    expect(openedFaults({ ...found, tables: moved }, job).join()).toContain('where another was cut');
+    expect(openedFaults({ ...found, tables: moved }, wrapped).join()).toContain('where another was cut');
   });
 
   test('of one length that is not enough, whose skirt finds no cloth is told, with what it takes', () => {
@@ -202,6 +210,36 @@ describe('folds', () => {
     const [short, ...others] = found.notices.filter(({ level }) => level === 'problem');
     expect(others).toEqual([]);
     expect(short).toMatchObject({ code: 'cloth.notEnoughFor', params: { wearer: 'wearer 2' } });
+  });
+
+  const round: RawRequest = { cut: { kind: 'circle' } };
+  const apartOf = ({ notices }: FoundCloth): unknown[] =>
+    notices.flatMap(({ code, params }) => (code === 'cloth.apart' ? [params['wearers']] : []));
+
+  test.each(['lengthwise fold', 'double fold'] as const)(
+    '%s: of several skirts the one that is too broad for it is cut in a single layer besides, and told',
+    (way) => {
+      const job = jobFor({}, child, round);
+      const { found } = foldedAs(job, way, 5000);
+      expect(found.fits).toBe(true);
+      expect(apartOf(found)).toEqual(['wearer 2']);
+      expect(faultsOf(found, job)).toEqual([]);
+      expect(openedFaults(found, job)).toEqual([]);
+      // By itself it is no skirt for that fold.
+      const alone = foldedAs(jobFor({}, round), way, 500).found;
+      expect([alone.fits, apartOf(alone)]).toEqual([false, []]);
+    },
+  );
+
+  test('of odd panels as many lie with their middle on the fold across the bolt as find room there', () => {
+    const odd: RawRequest = { cut: { kind: 'tiered', tiers: 3 } };
+    const job = jobFor({}, odd, odd, odd);
+    const { found } = foldedAs(job, 'crosswise fold', 5000);
+    expect(found.fits).toBe(true);
+    expect(faultsOf(found, job)).toEqual([]);
+    expect(openedFaults(found, job)).toEqual([]);
+    const onFold = found.tables.flatMap(({ pieces }) => pieces.filter((piece) => piece.onFold));
+    expect(onFold.length).toBeGreaterThan(0);
   });
 
   test('cloth in two lengths is not folded in four by search: what hands do stays', () => {

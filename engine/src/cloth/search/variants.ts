@@ -1,9 +1,11 @@
+import { boundsOf } from '../../geometry/index.ts';
 import { stancesOf, type Stance } from '../blocks.ts';
 import type { CutPiece } from '../cutPieces.ts';
+import type { Fabric } from '../fabric.ts';
 import { oneByOne, pairAll } from '../lays/pairs.ts';
 import type { LayKind } from '../options.ts';
 import type { ClothJob, Wanted } from './found.ts';
-import type { Lying, OnFold } from './lying.ts';
+import { standing, type Lying, type OnFold } from './lying.ts';
 import { onDoubleFold } from './foldedInFour.ts';
 
 /** What is laid together on the folded or opened cloth, and what has to be cut in a single layer besides. */
@@ -39,7 +41,46 @@ export function variantsOf(job: ClothJob, way: LayKind): Variant[] {
       if (way === 'crosswise fold') return onCrosswiseFold(each, manner, lengths.length === 1);
       return opened(each, manner);
     });
-    return { lying: all.flatMap(({ lying }) => lying), loose: all.flatMap(({ loose }) => loose) };
+    const variant = { lying: all.flatMap(({ lying }) => lying), loose: all.flatMap(({ loose }) => loose) };
+    return way === 'crosswise fold' ? atTheFold(variant, fabric) : variant;
+  });
+}
+
+/** As many as find room below one another at a fold across the bolt, the longest first; others in a single layer. */
+function atTheFold({ lying, loose }: Variant, fabric: Fabric): Variant {
+  const { usable, between } = fabric;
+  const sized = lying
+    .filter(({ onFold }) => onFold === 'start')
+    .map((each) => ({ each, box: boundsOf(standing(each)) }))
+    .toSorted((one, other) => other.box.width - one.box.width);
+  let deep = 0;
+  const without = new Set<Lying>();
+  for (const { each, box } of sized) {
+    if (deep + box.height > usable.value + HAIR) without.add(each);
+    else deep += box.height + between.value;
+  }
+  return {
+    lying: lying.filter((each) => !without.has(each)),
+    loose: [...loose, ...[...without].flatMap((each) => inSingleLayer(each, fabric))],
+  };
+}
+
+const HAIR = 1e-6;
+
+/** What was to be cut through layers or on a fold, one by one: across the bolt where it is too broad to lie along it. */
+export function inSingleLayer({ wearer, cutting: { cut, copies } }: Lying, fabric: Fabric): Lying[] {
+  const { usable, oneWay } = fabric;
+  const usual = stancesOf(cut);
+  const stances: readonly Stance[] = oneWay ? usual : [...usual, 'across'];
+  return copies.map((copy): Lying => {
+    const as = (stance: Stance): Lying => ({
+      wearer,
+      cutting: { cut, copies: [copy] },
+      stance,
+      onFold: 'no',
+    });
+    const hasRoom = (stance: Stance): boolean => boundsOf(standing(as(stance))).height <= usable.value + HAIR;
+    return as(stances.find(hasRoom) ?? usual[0] ?? 'along');
   });
 }
 

@@ -39,6 +39,12 @@ function isSame(a: number, b: number): boolean {
   return Math.min(turns, 1 - turns) < HAIR;
 }
 
+/** How many pieces are cut. */
+export const piecesIn = (wanted: readonly Wanted[]): number =>
+  wanted
+    .flatMap(({ mains, parts }) => [...mains, ...parts])
+    .reduce((sum, { copies }) => sum + copies.length, 0);
+
 /** All that is to be laid on one cloth, and the lengths of it in the order of their use. */
 export function clothJobOf(options: ClothOptions, wanted: readonly Wanted[]): ClothJob {
   const { width, have, bolt } = options;
