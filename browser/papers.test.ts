@@ -46,7 +46,7 @@ async function asNodeMakesThem(): Promise<Record<string, Uint8Array>> {
     speaker: await speakerOf(parsed.request),
     fonts,
     date: new Date(),
-    fromCloth: null,
+    fromCloth: [],
     laid: null,
   };
   const made = paperNames.map(async (name) => [name, await writePdf(makePaper(name, input).document, fonts)]);

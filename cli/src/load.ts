@@ -1,6 +1,6 @@
 import {
   classOfOne,
-  fromCloth,
+  fromAll,
   isClassText,
   parseClassText,
   parseLength,
@@ -30,7 +30,6 @@ export interface LoadOptions {
 export interface Loaded {
   readonly plan: SkirtPlan;
   readonly speaker: Speaker;
-  readonly fromCloth: FromCloth | null;
 }
 
 /** Text of a document, with the options that stand for keys of it in their place. */
@@ -43,13 +42,12 @@ export async function loadSkirt(text: string, options: LoadOptions, session: Ses
   const parsed = parseRequestText(text);
   if (!parsed.ok) return refuse(parsed, options, session);
   const { request } = parsed;
-  const plan = planSkirt(request);
-  const have = options.have === undefined ? request.cloth.have : lengthOf(options.have, session.speaker);
-  return {
-    plan,
-    speaker: await speakerOf(request),
-    fromCloth: have === undefined ? null : fromCloth(request, have),
-  };
+  return { plan: planSkirt(request), speaker: await speakerOf(request) };
+}
+
+/** What can be made of the cloth that is asked about, and of each length of it at hand. */
+export function fromClothOf({ plan }: Loaded, { have }: LoadOptions, { speaker }: Session): FromCloth[] {
+  return fromAll(plan.request, have === undefined ? undefined : lengthOf(have, speaker));
 }
 
 export interface LoadedClass {

@@ -49,7 +49,7 @@ export type {
 } from './request/index.ts';
 export { parseColour, presetColours } from './fields/index.ts';
 export type { Colour, PresetColour } from './fields/index.ts';
-export { fromCloth, handlesOf, hasProblems, moved, planSkirt } from './plan/index.ts';
+export { fromAll, fromCloth, fromLengths, handlesOf, hasProblems, moved, planSkirt } from './plan/index.ts';
 export type { FromCloth, Handle, HandleName, SkirtPlan, Stage, StagedNotice } from './plan/index.ts';
 export {
   asLaid,
@@ -108,6 +108,8 @@ export {
   codePicture,
   foldDiagram,
   haveLines,
+  haveTitle,
+  haveWorkings,
   isCharted,
   layPicture,
   makePaper,

@@ -26,7 +26,7 @@ import {
 } from '@ribbonwright/engine';
 import { FINE, PROBLEMS } from '../exit.ts';
 import { loadFonts } from '../fonts.ts';
-import { loadClass, loadSkirt, readDocument, type Loaded, type LoadOptions } from '../load.ts';
+import { fromClothOf, loadClass, loadSkirt, readDocument, type Loaded, type LoadOptions } from '../load.ts';
 import { chalkedLengths, layFiles } from '../laying/files.ts';
 import type { Asked } from '../laying/messages.ts';
 import { readSearch, usualSearch, type SearchOptions } from '../laying/options.ts';
@@ -55,6 +55,7 @@ export async function papers(file: string, options: PapersOptions, session: Sess
   const { command } = speaker.words;
   const input: PaperInput = {
     ...loaded,
+    fromCloth: fromClothOf(loaded, options, session),
     ...(wanted ? await searchedSkirt(loaded, { ...wanted, text, shelf: false }, terminal) : { laid: null }),
     fonts: loadFonts(),
     date: today(terminal.environment),

@@ -1,6 +1,6 @@
 import { hasProblems, isClassText, planDocument } from '@ribbonwright/engine';
 import { CannotRun, FINE, PROBLEMS } from '../exit.ts';
-import { loadSkirt, readDocument, type LoadOptions } from '../load.ts';
+import { fromClothOf, loadSkirt, readDocument, type LoadOptions } from '../load.ts';
 import type { Session } from '../session.ts';
 import { cardText } from '../text/card.ts';
 import { styleFor } from '../text/style.ts';
@@ -16,10 +16,11 @@ export async function plan(file: string, options: PlanOptions, session: Session)
   const { speaker } = session;
   if (isClassText(text)) throw new CannotRun(speaker.text(speaker.words.command.isClass, { file }));
   const loaded = await loadSkirt(text, options, session);
+  const fromCloth = fromClothOf(loaded, options, session);
   const printed =
     options.json === true
-      ? `${JSON.stringify(planDocument(loaded.plan, loaded.speaker, loaded.fromCloth), null, 2)}\n`
-      : cardText({ ...loaded, style: styleFor(terminal), width: terminal.width });
+      ? `${JSON.stringify(planDocument(loaded.plan, loaded.speaker, fromCloth), null, 2)}\n`
+      : cardText({ ...loaded, fromCloth, style: styleFor(terminal), width: terminal.width });
   terminal.out(printed);
   return hasProblems(loaded.plan) ? PROBLEMS : FINE;
 }

@@ -2,6 +2,8 @@ import {
   buyText,
   cardFigures,
   haveLines,
+  haveTitle,
+  haveWorkings,
   isCharted,
   panelTexts,
   partTexts,
@@ -17,12 +19,12 @@ import {
 } from '@ribbonwright/engine';
 import { noticeLines } from './notices.ts';
 import type { Style } from './style.ts';
-import { textTable } from './table.ts';
+import { textTable, wrapText } from './table.ts';
 
 export interface CardInput {
   readonly plan: SkirtPlan;
   readonly speaker: Speaker;
-  readonly fromCloth: FromCloth | null;
+  readonly fromCloth: readonly FromCloth[];
   readonly style: Style;
   readonly width: number;
 }
@@ -43,7 +45,7 @@ export function cardText(input: CardInput): string {
     ...section(isCharted(plan) ? papers.numbersHeading : papers.markHeading, markLines(input)),
     ...section(papers.rowsHeading, rowLines(input)),
     ...section(papers.otherLays, layLines(input)),
-    ...haveSection(input, section),
+    ...haveSections(input, section),
     ...section(papers.shoppingList, shoppingLines(input)),
     ...section(command.timeHeading, [
       `  ${speaker.text(papers.timeTotal, { hands: sewing.hands, wait: sewing.wait })}`,
@@ -139,16 +141,18 @@ function layLines({ plan, speaker, width }: CardInput): string[] {
   );
 }
 
-function haveSection(
-  { fromCloth, speaker }: CardInput,
+function haveSections(
+  { fromCloth, speaker, style, width }: CardInput,
   section: (heading: string, lines: readonly string[]) => string[],
 ): string[] {
-  if (!fromCloth) return [];
-  const heading = speaker.text(speaker.words.papers.haveHeading, { have: speaker.length(fromCloth.have) });
-  return section(
-    heading,
-    haveLines(fromCloth, speaker).map((line) => `  ${line}`),
-  );
+  return fromCloth.flatMap((answer) => {
+    const lines = [...haveLines(answer, speaker), ...haveWorkings(answer, speaker)];
+    const notices = answer.notices.map((notice) => ({ stage: 'cloth' as const, notice }));
+    return section(haveTitle(answer, speaker), [
+      ...lines.flatMap((line) => wrapText(line, width - 2).map((each) => `  ${each}`)),
+      ...noticeLines({ notices }, speaker, style, width),
+    ]);
+  });
 }
 
 function shoppingLines({ plan, speaker, width }: CardInput): string[] {

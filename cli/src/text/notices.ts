@@ -4,7 +4,7 @@ import { wrapText } from './table.ts';
 
 /** Problems and cautions, each with what to do about it. */
 export const noticeLines = (
-  { notices }: SkirtPlan,
+  { notices }: Pick<SkirtPlan, 'notices'>,
   speaker: Speaker,
   style: Style,
   width: number,

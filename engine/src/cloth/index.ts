@@ -28,7 +28,7 @@ export {
   type ContrastOptions,
 } from './contrast.ts';
 export { readFabric, type Fabric } from './fabric.ts';
-export { clothOptions, layKinds, type ClothOptions, type LayKind } from './options.ts';
+export { clothOptions, layKinds, NARROWEST, type ClothOptions, type LayKind } from './options.ts';
 export type { ClothEffort } from './search/effort.ts';
 export type {
   ClothJob,

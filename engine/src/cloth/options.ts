@@ -92,7 +92,7 @@ const patternOptions = (fields: Fields) =>
   });
 
 /** Less than this between the selvages is a ribbon, not cloth: it must be wider than any two seams. */
-const NARROWEST = mm(150);
+export const NARROWEST = mm(150);
 
 /** The cloth. Quilting cotton off a 44 in bolt that was not washed yet. Common practice, no source. */
 export const clothOptions = (fields: Fields) =>

@@ -11,6 +11,8 @@ export { missingGlyphs, writePdf } from './pdf/index.ts';
 export {
   cardFigures,
   haveLines,
+  haveTitle,
+  haveWorkings,
   makePaper,
   paperNames,
   paperSet,

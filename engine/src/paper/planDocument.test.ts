@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fromCloth } from '../plan/index.ts';
+import { fromCloth, fromLengths } from '../plan/index.ts';
 import { anyRequest, planOf } from '../testing/requests.ts';
 import { metres } from '../units/index.ts';
 import { speakerOf } from '../testing/speakers.ts';
@@ -9,7 +9,10 @@ import { PLAN_VERSION, planJsonSchema, planSchema } from './planSchema.ts';
 
 const documentOf = (raw: Parameters<typeof planOf>[0]) => {
   const plan = planOf(raw);
-  return planDocument(plan, speakerOf(plan.request), fromCloth(plan.request, metres(2)));
+  return planDocument(plan, speakerOf(plan.request), [
+    fromCloth(plan.request, metres(2)),
+    ...fromLengths(plan.request),
+  ]);
 };
 
 describe('the plan as a document', () => {
@@ -54,6 +57,7 @@ describe('the plan as a document', () => {
       'notices',
       'workings',
       'fromCloth',
+      'fromLengths',
     ]);
   });
 

@@ -4,6 +4,7 @@ import type { FromCloth, SkirtPlan } from '../plan/index.ts';
 import type { Speaker } from '../words/index.ts';
 import { threadName } from './documents/index.ts';
 import { pieceParts } from './planDocument/pieces.ts';
+import { saidOf } from './planDocument/fromCloth.ts';
 import { saying } from './planDocument/saying.ts';
 import { PLAN_VERSION, type PlanDocument } from './planSchema.ts';
 
@@ -11,9 +12,10 @@ import { PLAN_VERSION, type PlanDocument } from './planSchema.ts';
 export function planDocument(
   plan: SkirtPlan,
   speaker: Speaker,
-  fromCloth: FromCloth | null = null,
+  fromCloth: readonly FromCloth[] = [],
 ): PlanDocument {
   const say = saying(speaker);
+  const asked = fromCloth.find(({ at }) => at === null);
   const { skirt, stride, ribbons, cloth, supplies, sewing, request } = plan;
   const { hang, waist, marks } = skirt;
   return {
@@ -128,16 +130,12 @@ export function planDocument(
       text: speaker.notice(notice),
     })),
     workings: workingsOf(plan, speaker),
-    fromCloth: fromCloth && {
-      have: say.plain(fromCloth.have),
-      longest: fromCloth.longest && say.length(fromCloth.longest),
-      fullest: fromCloth.fullest && {
-        fullness: say.amount(fromCloth.fullest.fullness),
-        hemQuarter: say.length(fromCloth.fullest.hemQuarter),
-      },
-      mostRows: fromCloth.mostRows?.value ?? null,
-      count: fromCloth.count.value,
-    },
+    fromCloth: asked ? saidOf(asked, speaker) : null,
+    fromLengths: fromCloth.flatMap((answer) =>
+      answer.at
+        ? [{ ...saidOf(answer, speaker), name: answer.at.name, width: say.plain(answer.at.width) }]
+        : [],
+    ),
   };
 }
 

@@ -7,6 +7,21 @@ const length = z.strictObject({ mm: z.number(), shown: z.string() });
 const amount = z.strictObject({ value: z.number(), shown: z.string() });
 const ordinate = z.strictObject({ across: length, up: length });
 
+/** What can be made of a length of cloth. */
+const fromCloth = z.strictObject({
+  have: length,
+  longest: length.nullable(),
+  /** What the longest takes before the wash, and what is left then. */
+  takes: length.nullable(),
+  left: length.nullable(),
+  fullest: z.strictObject({ fullness: amount, hemQuarter: length }).nullable(),
+  mostRows: z.int().nullable(),
+  count: z.int(),
+  notices: z.array(
+    z.strictObject({ level: z.enum(['caution', 'problem']), code: z.string(), text: z.string() }),
+  ),
+});
+
 /** Schema of what `plan --json` prints. */
 export const planSchema = z.strictObject({
   format: z.literal('ribbonwright.plan'),
@@ -198,15 +213,9 @@ export const planSchema = z.strictObject({
   ),
   /** How each figure was got, by its path in this document. */
   workings: z.record(z.string(), z.string()),
-  fromCloth: z
-    .strictObject({
-      have: length,
-      longest: length.nullable(),
-      fullest: z.strictObject({ fullness: amount, hemQuarter: length }).nullable(),
-      mostRows: z.int().nullable(),
-      count: z.int(),
-    })
-    .nullable(),
+  fromCloth: fromCloth.nullable(),
+  /** The same of each length of the skirt's cloth that is at hand, in their order. */
+  fromLengths: z.array(fromCloth.extend({ name: z.string(), width: length })),
 });
 
 export type PlanDocument = z.infer<typeof planSchema>;

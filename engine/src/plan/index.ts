@@ -1,4 +1,11 @@
-export { fromCloth, type FromCloth, type FromClothFigureCode } from './fromCloth.ts';
+export {
+  fromAll,
+  fromCloth,
+  fromLengths,
+  type FromCloth,
+  type FromClothFigureCode,
+  type FromClothNoticeCode,
+} from './fromCloth/index.ts';
 export {
   hasProblems,
   planOnCloth,

@@ -2,7 +2,7 @@ import type { BodyFigureCode, BodyNoticeCode } from '../body/index.ts';
 import type { ClothFigureCode, ClothNoticeCode, LayKind, TableEdge } from '../cloth/index.ts';
 import type { PresetColour } from '../fields/index.ts';
 import type { NoticeLevel } from '../figure/index.ts';
-import type { FromClothFigureCode, Stage } from '../plan/index.ts';
+import type { FromClothFigureCode, FromClothNoticeCode, Stage } from '../plan/index.ts';
 import type { ChoiceValue, RequestErrorCode, WishKeys, WishRoom } from '../request/index.ts';
 import type { RibbonFigureCode, RibbonNoticeCode } from '../ribbon/index.ts';
 import type { SeamFigureCode, StitchClass } from '../seams/index.ts';
@@ -35,7 +35,12 @@ export type FigureCode =
   | FromClothFigureCode;
 
 export type NoticeCode =
-  BodyNoticeCode | SkirtNoticeCode | RibbonNoticeCode | ClothNoticeCode | SuppliesNoticeCode;
+  | BodyNoticeCode
+  | SkirtNoticeCode
+  | RibbonNoticeCode
+  | ClothNoticeCode
+  | SuppliesNoticeCode
+  | FromClothNoticeCode;
 
 /**
  * What a figure is called, and how it is got. In a working `{input}` is that input printed, `{input_name}` what

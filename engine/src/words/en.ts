@@ -806,10 +806,15 @@ export const en: Catalogue = {
     'sewing.eyeletDown': 'hole below the fold of the casing',
     'sewing.eyeletAside': 'hole beside the centre',
     'sewing.tuckLines': ['between the two lines of a tuck', '2 × {depth} deep'],
+    'have.cloth': 'cloth there is',
     'have.longest': 'longest from this cloth',
+    'have.left': ['left over from the longest', '{hand} − {takes}'],
     'have.fullness': 'fullest from this cloth',
-    'have.count': 'skirts from this cloth',
+    'have.count': ['skirts as planned', '{hand} ÷ {planned} for each, rounded down'],
+    'have.none': 'skirts as planned',
     'have.rows': 'most rows on the longest',
+    'have.shortest': 'shortest skirt',
+    'have.missing': ['cloth that is missing', '{needed} − {hand}'],
   },
   notices: {
     'body.takesDiffer':
@@ -973,6 +978,20 @@ export const en: Catalogue = {
       '{rows, plural, one {# row lies} other {# rows lie}} on a curve. At row {row} the two edges of the ribbon differ by {share}: sew the lower edge first, ease {takeUp} along the upper edge of each strip, and steam it under a cloth.',
     'ribbon.willNotLieFlat':
       '{rows, plural, one {# row will} other {# rows will}} not lie flat on the curve: at row {row} the two edges of the ribbon differ by {share} (about {limit} can be eased). Choose narrower ribbon, or take {takeUp} up along the upper edge of each strip in small tucks ({tucks}), or lay it in straight pieces.',
+    'have.tooNarrow':
+      'However short, no skirt of this cut can be cut from it: {usable} of its width are usable after the wash. Take wider cloth, a less full skirt, or a cut in more and narrower pieces; this length will do for pockets, a band or other small pieces.',
+    'have.tooShort':
+      'Not even a skirt of {shortest} can be cut from it: that takes {needed}, and there is {have}.{planned, select, none {} other { As planned the skirt takes {planned}.}} Find a longer or a wider piece; or take a less full skirt, or another cut. This length will do for pockets, a band or other small pieces.',
+    'have.shorten':
+      'As planned the skirt takes {needed} before the wash, {missing} more than there is. Make it {longest} long at most, or find that much more.',
+    'have.shortenOrLess':
+      'As planned the skirt takes {needed} before the wash, {missing} more than there is. Make it {longest} long at most; or leave its length and make it {fullness} × full at most; or find that much more.',
+    'have.tooWide':
+      'As planned the skirt does not fit on it in any way: {usable} of its width are usable after the wash. Make it {longest} long at most, or take wider cloth.',
+    'have.noRows':
+      'Not one row of the usual ribbon has room on the longest. Take narrower ribbon, or a longer piece of cloth.',
+    'have.spoilt':
+      'It has spoilt places: what is told here is cut from the longest stretch between them, {clear}. A closer lay may find room for more.',
     'cloth.otherWay':
       'Can’t be laid in this way ({lay}): {wearers}. There the way that takes least cloth is taken.',
     'cloth.apart':
@@ -2019,13 +2038,15 @@ export const en: Catalogue = {
     printUpright: 'print upright',
     layers: '{layers, plural, one {# layer} other {# layers}}',
     haveHeading: 'From {have} of cloth before its wash, laid the way that takes least, you can make',
+    haveHeadingOf: 'From “{name}”, {have} long and {width} wide, you can make',
+    haveHeadingPlain: 'From the length at hand of {have} by {width} you can make',
     haveLongest: 'the longest: {length} finished',
     haveFullest: 'the fullest: {fullness} × the widest part, hem mark {hem}',
     haveRows: 'the most ribbon: {rows, plural, one {# row has} other {# rows have}} room on the longest',
     haveMany:
       '{count, plural, =0 {not one skirt as planned} one {# skirt as planned} other {# skirts as planned}}',
-    haveNothing:
-      'no skirt of this cut: even the shortest takes more. Take a longer or wider length, another cut, or cut some pieces from another cloth',
+    haveNothing: 'no skirt of this cut',
+    haveTakes: 'the longest takes',
     colour: 'Colour',
     strip: 'Strip for',
     length: 'To cut',

@@ -922,10 +922,15 @@ export const fr: Catalogue = {
     'sewing.eyeletAside': 'trou à côté du milieu',
     'sewing.tuckLines': ['entre les deux lignes d’un pli', '2 × {depth} de profondeur'],
 
+    'have.cloth': 'tissu qu’il y a',
     'have.longest': 'la plus longue dans ce tissu',
+    'have.left': ['reste après la plus longue', '{hand} − {takes}'],
     'have.fullness': 'la plus ample dans ce tissu',
-    'have.count': 'jupes dans ce tissu',
+    'have.count': ['jupes comme prévu', '{hand} ÷ {planned} chacune, sans le reste'],
+    'have.none': 'jupes comme prévu',
     'have.rows': 'le plus de rangs sur la plus longue',
+    'have.shortest': 'jupe la plus courte',
+    'have.missing': ['tissu qui manque', '{needed} − {hand}'],
   },
   notices: {
     'body.takesDiffer':
@@ -1091,6 +1096,20 @@ export const fr: Catalogue = {
       '{rows, plural, one {# rang suit} other {# rangs suivent}} une courbe. Au rang {row}, les deux bords du ruban diffèrent de {share} : cousez d’abord le bord inférieur, résorbez {takeUp} au bord supérieur de chaque bande, et passez à la vapeur sous une pattemouille.',
     'ribbon.willNotLieFlat':
       '{rows, plural, one {# rang ne sera pas} other {# rangs ne seront pas}} à plat sur la courbe : au rang {row}, les deux bords du ruban diffèrent de {share} (environ {limit} peuvent se résorber). Choisissez un ruban plus étroit, ou reprenez {takeUp} au bord supérieur de chaque bande en petits plis ({tucks}), ou posez-le en morceaux droits.',
+    'have.tooNarrow':
+      'Même très courte, aucune jupe de cette coupe n’y entre : {usable} de laize sont utiles après lavage. Prenez un tissu plus large, une jupe moins ample, ou une coupe en pièces plus nombreuses et plus étroites ; ce coupon ira pour des poches, une ceinture ou d’autres petites pièces.',
+    'have.tooShort':
+      'Même une jupe de {shortest} n’y entre pas : il y faut {needed}, et il y a {have}.{planned, select, none {} other { Comme prévu, la jupe en prend {planned}.}} Trouvez un coupon plus long ou plus large ; ou prenez une jupe moins ample, ou une autre coupe. Ce coupon ira pour des poches, une ceinture ou d’autres petites pièces.',
+    'have.shorten':
+      'Comme prévu, la jupe prend {needed} avant lavage : {missing} de plus que ce qu’il y a. Faites-la longue de {longest} au plus, ou trouvez cette longueur en plus.',
+    'have.shortenOrLess':
+      'Comme prévu, la jupe prend {needed} avant lavage : {missing} de plus que ce qu’il y a. Faites-la longue de {longest} au plus ; ou gardez sa longueur, avec une ampleur de {fullness} × au plus ; ou trouvez cette longueur en plus.',
+    'have.tooWide':
+      'Comme prévu, la jupe n’y entre d’aucune façon : {usable} de laize sont utiles après lavage. Faites-la longue de {longest} au plus, ou prenez un tissu plus large.',
+    'have.noRows':
+      'Pas un seul rang du ruban habituel ne trouve place sur la plus longue. Prenez un ruban plus étroit, ou un coupon plus long.',
+    'have.spoilt':
+      'Il y a des endroits abîmés : ce qui est dit ici se coupe dans la plus longue partie entre eux, {clear}. Un plan serré peut y trouver plus de place.',
     'cloth.otherWay':
       'Impossible de cette façon ({lay}) : {wearers}. Là, c’est la façon qui prend le moins de tissu.',
     'cloth.apart':
@@ -2174,14 +2193,16 @@ export const fr: Catalogue = {
     layers: '{layers, plural, one {# épaisseur} other {# épaisseurs}}',
     haveHeading:
       'Avec {have} de tissu avant lavage, disposé de la façon qui en prend le moins, vous pouvez faire',
+    haveHeadingOf: 'Dans « {name} », {have} de long et {width} de large, vous pouvez faire',
+    haveHeadingPlain: 'Dans le coupon de {have} sur {width}, vous pouvez faire',
     haveLongest: 'la plus longue : {length} finie',
     haveFullest: 'la plus ample : {fullness} × la partie la plus large, repère d’ourlet {hem}',
     haveRows:
       'le plus de ruban : {rows, plural, one {# rang trouve} other {# rangs trouvent}} place sur la plus longue',
     haveMany:
       '{count, plural, =0 {pas une seule jupe comme prévu} one {# jupe comme prévu} other {# jupes comme prévu}}',
-    haveNothing:
-      'aucune jupe de cette coupe : même la plus courte en demande davantage. Prenez un coupon plus long ou plus large, une autre coupe, ou taillez des pièces dans un autre tissu',
+    haveNothing: 'aucune jupe de cette coupe',
+    haveTakes: 'la plus longue prend',
     colour: 'Couleur',
     strip: 'Bande pour',
     length: 'À couper',

@@ -88,11 +88,15 @@ export interface PaperWords {
   readonly printUpright: string;
   readonly layers: string;
   readonly haveHeading: string;
+  /** `{name}`, `{have}`, `{width}`. */
+  readonly haveHeadingOf: string;
+  readonly haveHeadingPlain: string;
   readonly haveLongest: string;
   readonly haveFullest: string;
   readonly haveRows: string;
   readonly haveMany: string;
   readonly haveNothing: string;
+  readonly haveTakes: string;
   readonly colour: string;
   readonly strip: string;
   readonly length: string;

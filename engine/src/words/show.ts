@@ -41,6 +41,7 @@ const needs = new Set<string>([
   'skirt.openingNeeded',
   'skirt.openingNeededUnsure',
   'body.keepFor',
+  'have.missing',
 ] satisfies FigureCode[]);
 
 /** Lengths so small that a chalk mark would swallow them. */

@@ -44,8 +44,9 @@ function check(figure: Figure, template: string): void {
   const shown = slack > 0 ? figure.value : (figure.exact ?? figure.value);
   const near = 1e-6 * Math.max(1, Math.abs(shown));
   const message = `${figure.rule}: ${template} came to ${String(worked)}, shown ${String(shown)}`;
-  // A row is snapped to the nearest mark; all else is rounded up.
-  const below = /on a mark|sur un repère/.test(template) ? slack : 0;
+  // A row is snapped to the nearest mark, whole skirts are counted; all else is rounded up.
+  const isCounted = /rounded down|sans le reste/.test(template);
+  const below = isCounted ? 1 : /on a mark|sur un repère/.test(template) ? slack : 0;
   expect(shown, message).toBeGreaterThanOrEqual(worked - below - near);
   expect(shown, message).toBeLessThanOrEqual(worked + slack + near);
 }

@@ -2,7 +2,7 @@ import regularAddress from '@expo-google-fonts/source-sans-3/400Regular/SourceSa
 import boldAddress from '@expo-google-fonts/source-sans-3/600SemiBold/SourceSans3_600SemiBold.ttf?url';
 import {
   classLayPaper,
-  fromCloth,
+  fromAll,
   howMany,
   laidClass,
   makePaper,
@@ -59,7 +59,6 @@ function skirtMaker(order: Order, fonts: PaperFonts): Maker {
   const parsed = parseRequest(order.document);
   if (!parsed.ok) throw refused(parsed.errors, order);
   const { request } = parsed;
-  const { have } = request.cloth;
   const plan = planLaid(request, lays);
   const input: PaperInput = {
     plan,
@@ -68,7 +67,7 @@ function skirtMaker(order: Order, fonts: PaperFonts): Maker {
     fonts,
     date: dateOf(order),
     // As the command line has it: what can be made of the cloth that there is.
-    fromCloth: have === undefined ? null : fromCloth(request, have),
+    fromCloth: fromAll(request),
   };
   return (name) => makePaper(name, input).document;
 }

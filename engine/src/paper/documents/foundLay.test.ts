@@ -25,7 +25,7 @@ function searched(raw: RawRequest): { readonly plan: SkirtPlan; readonly laid: C
 
 function paperOf(plan: SkirtPlan, laid: ClassPlan | null) {
   const speaker = speakerOf(plan.request);
-  const paper = makePaper('lay', { plan, speaker, fonts, date: null, fromCloth: null, laid }).document;
+  const paper = makePaper('lay', { plan, speaker, fonts, date: null, fromCloth: [], laid }).document;
   const texts = paper.pages.flatMap(({ drawing }) => placedTexts(drawing.marks)).map(({ text }) => text);
   return { speaker, paper, texts, text: texts.join(' ') };
 }

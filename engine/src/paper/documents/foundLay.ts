@@ -4,7 +4,7 @@ import type { PaperDocument } from '../drawing/index.ts';
 import { flow, heading, pageBreak, type Block } from '../layout/index.ts';
 import { clothBlocks } from './chalkBlocks.ts';
 import { clothsTable } from './classLay.ts';
-import { foldBlocks, haveBlock } from './layPaper.ts';
+import { foldBlocks, haveBlocks } from './layPaper.ts';
 import { documentOf, sheetOf, type PaperInput } from './paperSet.ts';
 
 /** The cutting layout of a skirt whose lay was searched for: what each cloth takes, and each length drawn to chalk from. */
@@ -17,7 +17,7 @@ export function foundLayPaper(input: PaperInput, laid: ClassPlan): PaperDocument
     heading(1, papers.lay),
     heading(2, workshop.clothsHeading),
     clothsTable({ plan: laid, speaker }),
-    ...haveBlock(input),
+    ...haveBlocks(input),
     ...laid.cloths.flatMap((cloth, i) => [
       ...(i > 0 ? [pageBreak] : []),
       ...clothBlocks(

@@ -13,7 +13,7 @@ export { shelfTexts } from './shelfTexts.ts';
 export { classLayPaper, classTitle, type ClassPaperInput } from './classLay.ts';
 export { namesOnTable, toldPieces } from './laidPieces.ts';
 export { buyText } from './shoppingList.ts';
-export { haveLines } from './layPaper.ts';
+export { haveLines, haveTitle, haveWorkings } from './haveTexts.ts';
 export { subtitle } from './card.ts';
 export { cardFigures } from './cardParts/figures.ts';
 export { riseTexts } from './cardParts/rises.ts';

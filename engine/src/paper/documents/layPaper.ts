@@ -25,6 +25,7 @@ import {
 import { clothCalled, washOfCloth } from '../pictures/clothInks.ts';
 import { layPicture } from '../pictures/layPicture.ts';
 import { workingsOf } from './clothTexts.ts';
+import { haveLines, haveTitle, haveWorkings } from './haveTexts.ts';
 import { documentOf, sheetOf, type PaperInput } from './paperSet.ts';
 
 /**
@@ -42,7 +43,7 @@ export function layPaper(input: PaperInput): PaperDocument {
     heading(1, papers.lay),
     ...(plan.cloths.length > 1 ? ofCloth(plan.cloths[0], plan.cloth, input) : [heading(2, taken)]),
     ...chosenBlocks(input, width),
-    ...haveBlock(input),
+    ...haveBlocks(input),
     heading(2, papers.otherLays),
     ...waysBlocks(plan.cloth, input, inks.wash),
     ...plan.contrast.flatMap((each) => contrastBlocks(each, input, width)),
@@ -181,24 +182,11 @@ function refusals(lays: readonly Lay[], speaker: Speaker): Block[] {
   return items.length === 0 ? [] : [together(list(items, 'dot'))];
 }
 
-/** Answer to "what can I make from this?". */
-export function haveBlock({ fromCloth, speaker }: PaperInput): Block[] {
-  if (!fromCloth) return [];
-  return [
-    heading(3, speaker.text(speaker.words.papers.haveHeading, { have: speaker.length(fromCloth.have) })),
-    list(haveLines(fromCloth, speaker), 'dot'),
-  ];
-}
-
-export function haveLines(answer: NonNullable<PaperInput['fromCloth']>, speaker: Speaker): string[] {
-  const { papers } = speaker.words;
-  const { longest, fullest, mostRows, count } = answer;
-  return [
-    longest ? speaker.text(papers.haveLongest, { length: longest }) : papers.haveNothing,
-    ...(fullest
-      ? [speaker.text(papers.haveFullest, { fullness: fullest.fullness, hem: fullest.hemQuarter })]
-      : []),
-    ...(mostRows ? [speaker.text(papers.haveRows, { rows: mostRows })] : []),
-    speaker.text(papers.haveMany, { count }),
-  ];
-}
+/** Of each length of cloth that was asked about: "what can I make from this?" */
+export const haveBlocks = ({ fromCloth, speaker }: PaperInput): Block[] =>
+  fromCloth.flatMap((answer) => [
+    heading(3, haveTitle(answer, speaker)),
+    list(haveLines(answer, speaker), 'dot'),
+    ...answer.notices.map((notice) => paragraph(speaker.notice(notice))),
+    ...haveWorkings(answer, speaker).map((line) => paragraph(line, { size: 'small', quiet: true })),
+  ]);

@@ -11,8 +11,8 @@ export interface PaperInput {
   readonly fonts: PaperFonts;
   /** Day on the papers, told by whoever prints them; null leaves it off. */
   readonly date: Date | null;
-  /** Answer to "what can I make from this?", where it was asked. */
-  readonly fromCloth: FromCloth | null;
+  /** Of each length of cloth that was asked about: what can be made of it. */
+  readonly fromCloth: readonly FromCloth[];
   /** Its cloths laid as a search found them, to chalk from; null where they are laid by hand. */
   readonly laid: ClassPlan | null;
 }

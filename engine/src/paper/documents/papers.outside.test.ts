@@ -50,7 +50,7 @@ const requests: Readonly<Record<string, RawRequest>> = {
 
 function inputOf(raw: RawRequest): PaperInput {
   const plan = planOf(raw);
-  return { plan, speaker: speakerOf(plan.request), fonts, date: new Date(0), fromCloth: null, laid: null };
+  return { plan, speaker: speakerOf(plan.request), fonts, date: new Date(0), fromCloth: [], laid: null };
 }
 
 const plain = (text: string): string => text.replace(/\s+/g, ' ');

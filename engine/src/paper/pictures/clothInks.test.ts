@@ -121,7 +121,7 @@ describe('on paper', () => {
       speaker,
       fonts,
       date: null,
-      fromCloth: null,
+      fromCloth: [],
       laid: null,
     }).document;
     const words = pages.map(({ drawing }) => wordsOf(drawing)).join(' ');

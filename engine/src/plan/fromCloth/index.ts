@@ -1,0 +1,3 @@
+export type { FromCloth } from './answer.ts';
+export type { FromClothFigureCode, FromClothNoticeCode } from './codes.ts';
+export { fromAll, fromCloth, fromLengths } from './fromCloth.ts';
