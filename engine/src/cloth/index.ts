@@ -39,14 +39,14 @@ export type {
   FoundTable,
   PanelSeam,
   Wanted,
-} from './search/found.ts';
+} from './job/found.ts';
 export type { Lay } from './lays/lay.ts';
 export type { LaidPiece, Table, TableEdge } from './lays/table.ts';
 export type { MoreTable } from './lays/loose.ts';
 export type { PartLabel } from './cutPieces.ts';
 export type { ClothFigureCode, ClothNoticeCode } from './codes.ts';
 export type { WhichCloth } from './piecesOf.ts';
-export { clothJobOf, piecesIn, wantedOf } from './search/wanted.ts';
+export { clothJobOf, piecesIn, wantedOf } from './job/wanted.ts';
 export { layByHand, type HandSkirt } from './hand/layByHand.ts';
 export { searchCloth } from './search/search.ts';
 export { layFound } from './search/layFound.ts';

@@ -1,7 +1,7 @@
 import { mm, type Mm } from '../../units/index.ts';
 import type { Lay } from '../lays/lay.ts';
-import type { ClothJob } from '../search/found.ts';
-import { lengthOf } from '../search/strip.ts';
+import type { ClothJob } from '../job/found.ts';
+import { lengthOf } from '../job/lengths.ts';
 
 /** One skirt that is to be laid by hand. */
 export interface InTurn<Of> {

@@ -2,9 +2,9 @@ import { translate } from '../../geometry/index.ts';
 import { mm } from '../../units/index.ts';
 import type { Fabric } from '../fabric.ts';
 import type { TableEdge } from '../lays/table.ts';
-import type { ClothJob, FoundTable } from '../search/found.ts';
-import { restOf, stripTaken } from '../search/rest.ts';
-import { lengthOf } from '../search/strip.ts';
+import type { ClothJob, FoundTable } from '../job/found.ts';
+import { restOf, stripTaken } from '../job/rest.ts';
+import { lengthOf } from '../job/lengths.ts';
 import type { HandLaid } from './inTurn.ts';
 
 /** A table, and the one of a lay that it is, where it is no more than that. */

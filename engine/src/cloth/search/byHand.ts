@@ -6,8 +6,8 @@ import { leastOf } from '../hand/least.ts';
 import { laysOf } from '../lay-all.ts';
 import type { Lay } from '../lays/lay.ts';
 import type { LayKind } from '../options.ts';
-import type { ClothJob, ClothLength, Wanted } from './found.ts';
-import { usableOf } from './strip.ts';
+import type { ClothJob, ClothLength, Wanted } from '../job/found.ts';
+import { usableOf } from '../job/lengths.ts';
 
 /**
  * What a search is compared with and begins from: the skirts one after the other, each in the best way (or in the one

@@ -1,4 +1,4 @@
-import type { FoundCloth } from './found.ts';
+import type { FoundCloth } from '../job/found.ts';
 
 /** How long a closer lay is sought. Time is known to the caller only. */
 export interface ClothEffort {

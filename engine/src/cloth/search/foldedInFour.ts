@@ -1,7 +1,7 @@
 import type { Cutting } from '../blocks.ts';
 import type { CutPiece } from '../cutPieces.ts';
 import { pairAll } from '../lays/pairs.ts';
-import type { Wanted } from './found.ts';
+import type { Wanted } from '../job/found.ts';
 import type { Lying, OnFold } from './lying.ts';
 
 const isPanel = ({ copies }: CutPiece): boolean => (copies[0]?.panels.length ?? 0) > 0;

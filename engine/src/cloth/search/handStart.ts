@@ -3,7 +3,7 @@ import type { Placement } from '../../packing/index.ts';
 import type { Stance } from '../blocks.ts';
 import { stancesOf } from '../blocks.ts';
 import type { HandLaid } from '../hand/inTurn.ts';
-import type { ClothJob, Wanted } from './found.ts';
+import type { ClothJob, Wanted } from '../job/found.ts';
 import { placedAt, standing, turnsOf, type Lying } from './lying.ts';
 import type { Strip } from './strip.ts';
 import { unfold } from './unfold.ts';

@@ -1,15 +1,16 @@
 import { boundsOf } from '../../geometry/index.ts';
 import { caution, problem } from '../codes.ts';
-import { assembled, knownOf, nothing, type Known } from './assemble.ts';
-import { boundOf } from './bound.ts';
+import { assembled, nothing } from '../job/assembled.ts';
+import { knownOf, type Known } from './known.ts';
+import { boundOf } from '../job/bound.ts';
 import type { ClothEffort } from './effort.ts';
-import type { ClothJob, ClothLength, FoundCloth, FoundTable, Wanted } from './found.ts';
+import type { ClothJob, ClothLength, FoundCloth, FoundTable, Wanted } from '../job/found.ts';
 import { onDoubleFold } from './foldedInFour.ts';
 import { standing } from './lying.ts';
 import { packed } from './packed.ts';
 import { partOf } from './shares.ts';
-import { lengthOf } from './strip.ts';
-import { piecesIn } from './wanted.ts';
+import { lengthOf } from '../job/lengths.ts';
+import { piecesIn } from '../job/wanted.ts';
 
 /** Skirts that are cut from one stretch of the cloth, folded in four or opened out. */
 interface Stretch {

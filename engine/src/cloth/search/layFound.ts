@@ -3,7 +3,7 @@ import { figure } from '../codes.ts';
 import type { Lay } from '../lays/lay.ts';
 import type { MoreTable } from '../lays/loose.ts';
 import type { Table } from '../lays/table.ts';
-import type { FoundCloth, FoundTable } from './found.ts';
+import type { FoundCloth, FoundTable } from '../job/found.ts';
 import { liesAs } from './lies.ts';
 
 /** A found lay in the form of those made by hand, so that whatever shows or counts a lay shows and counts it too. */

@@ -2,13 +2,13 @@ import { boundsOf, translate, type Path } from '../../geometry/index.ts';
 import { mm } from '../../units/index.ts';
 import type { Cutting } from '../blocks.ts';
 import type { ClothEffort } from './effort.ts';
-import type { ClothJob, FoundTable } from './found.ts';
+import type { ClothJob, FoundTable } from '../job/found.ts';
 import { breadthOf, lotsOf, packLots, placedOf } from './lots.ts';
 import type { Lying } from './lying.ts';
 import { FREE } from './match.ts';
 import { onEachLayer, openedAlong } from './opened.ts';
 import { outwards } from './outwards.ts';
-import { restOf } from './rest.ts';
+import { restOf } from '../job/rest.ts';
 import { stripOf, type Laid } from './strip.ts';
 import { beyond, tablesOf } from './tables.ts';
 

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { planOf, type RawRequest } from '../../testing/requests.ts';
-import type { FoundCloth, Wanted } from './found.ts';
+import type { FoundCloth, Wanted } from '../job/found.ts';
 import { MEETS } from './match.ts';
 import { seamMeets } from './meets.ts';
 import { searchCloth } from './search.ts';
 import { faultsOf } from './testing/faults.ts';
-import { clothJobOf, wantedOf } from './wanted.ts';
+import { clothJobOf, wantedOf } from '../job/wanted.ts';
 
 interface Laid {
   readonly found: FoundCloth;

@@ -3,7 +3,7 @@ import type { Lattice } from '../../packing/index.ts';
 import type { Panel } from '../../skirt/index.ts';
 import { radians } from '../../units/index.ts';
 import type { Fabric, Pattern } from '../fabric.ts';
-import type { PanelSeam, Wanted } from './found.ts';
+import type { PanelSeam, Wanted } from '../job/found.ts';
 import type { Lying } from './lying.ts';
 import { joinOf, type Join } from './seamJoin.ts';
 

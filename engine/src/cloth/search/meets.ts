@@ -3,7 +3,7 @@ import type { Point } from '../../geometry/index.ts';
 import type { Panel } from '../../skirt/index.ts';
 import { mm, type Mm } from '../../units/index.ts';
 import { figure } from '../codes.ts';
-import type { FoundCloth, PanelSeam, Wanted } from './found.ts';
+import type { FoundCloth, PanelSeam, Wanted } from '../job/found.ts';
 import { liesAs, type OnTable } from './lies.ts';
 import { apart } from './match.ts';
 import { joinOf, pairsAlong } from './seamJoin.ts';

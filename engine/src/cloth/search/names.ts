@@ -1,6 +1,6 @@
 import type { NoticeParam } from '../../figure/index.ts';
 import type { Cutting } from '../blocks.ts';
-import type { PanelSeam } from './found.ts';
+import type { PanelSeam } from '../job/found.ts';
 
 type Params = Readonly<Record<string, NoticeParam>>;
 

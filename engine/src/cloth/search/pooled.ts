@@ -3,9 +3,10 @@ import { leastOf } from '../hand/least.ts';
 import { crosswiseFold } from '../lays/crosswiseFold.ts';
 import { open } from '../lays/open.ts';
 import { mm } from '../../units/index.ts';
-import type { ClothJob, Wanted } from './found.ts';
+import type { ClothJob, Wanted } from '../job/found.ts';
 import { handStart, type HandPlaced } from './handStart.ts';
-import { lengthOf, type Strip } from './strip.ts';
+import { lengthOf } from '../job/lengths.ts';
+import type { Strip } from './strip.ts';
 
 /** More pieces than this take too long to lay at once. */
 const MOST = 500;

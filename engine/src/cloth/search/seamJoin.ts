@@ -1,7 +1,7 @@
 import { lengthOf, pointAt, reversed, type Path, type Point } from '../../geometry/index.ts';
 import type { Notch, Panel } from '../../skirt/index.ts';
 import { mm } from '../../units/index.ts';
-import type { PanelSeam } from './found.ts';
+import type { PanelSeam } from '../job/found.ts';
 
 /** Where two panels are brought together to be sewn, each on its own sheet. */
 export interface Join {

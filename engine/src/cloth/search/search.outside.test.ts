@@ -5,12 +5,12 @@ import { anyBody, anyCloth, anyCut, anyExtras, anyWaist, planOf } from '../../te
 import { patience, runs } from '../../testing/runs.ts';
 import { layKinds } from '../options.ts';
 import { byHand } from './byHand.ts';
-import type { ClothJob, FoundCloth, Wanted } from './found.ts';
+import type { ClothJob, FoundCloth, Wanted } from '../job/found.ts';
 import { liesAs } from './lies.ts';
 import { searchCloth } from './search.ts';
 import { faultsOf } from './testing/faults.ts';
 import { openedFaults } from './testing/openedFaults.ts';
-import { clothJobOf, wantedOf } from './wanted.ts';
+import { clothJobOf, wantedOf } from '../job/wanted.ts';
 
 const some = (fields: Readonly<Record<string, fc.Arbitrary<unknown>>>) =>
   fc.record(fields, { requiredKeys: [] });

@@ -2,14 +2,14 @@ import { describe, expect, test } from 'vitest';
 import { planOf, type RawRequest } from '../../testing/requests.ts';
 import { boundsOf, translate } from '../../geometry/index.ts';
 import type { LayKind } from '../options.ts';
-import type { ClothJob, FoundCloth } from './found.ts';
+import type { ClothJob, FoundCloth } from '../job/found.ts';
 import { layFound } from './layFound.ts';
 import { searchCloth } from './search.ts';
-import { lengthOf } from './strip.ts';
+import { lengthOf } from '../job/lengths.ts';
 import { faultsOf } from './testing/faults.ts';
 import { openedFaults } from './testing/openedFaults.ts';
 import { variantsOf } from './variants.ts';
-import { clothJobOf, wantedOf } from './wanted.ts';
+import { clothJobOf, wantedOf } from '../job/wanted.ts';
 
 function jobFor(cloth: NonNullable<RawRequest['cloth']>, ...skirts: readonly RawRequest[]): ClothJob {
   const plans = skirts.map((raw) => planOf({ ...raw, cloth }));

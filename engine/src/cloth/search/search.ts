@@ -3,11 +3,12 @@ import { mm } from '../../units/index.ts';
 import { problem } from '../codes.ts';
 import { handTables } from '../hand/tables.ts';
 import type { LayKind } from '../options.ts';
-import { assembled, isBetter, knownOf, nothing, type Known } from './assemble.ts';
-import { boundOf } from './bound.ts';
+import { assembled, isBetter, nothing } from '../job/assembled.ts';
+import { knownOf, type Known } from './known.ts';
+import { boundOf } from '../job/bound.ts';
 import { byHand } from './byHand.ts';
 import type { ClothEffort } from './effort.ts';
-import type { ClothJob, FoundCloth } from './found.ts';
+import type { ClothJob, FoundCloth } from '../job/found.ts';
 import { inFours } from './inFours.ts';
 import { packed } from './packed.ts';
 

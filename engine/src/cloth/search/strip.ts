@@ -2,7 +2,8 @@ import { boundsOf } from '../../geometry/index.ts';
 import type { Corner, Outline } from '../../packing/index.ts';
 import type { Fabric } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
-import type { ClothJob, ClothLength, Flaw } from './found.ts';
+import type { ClothJob, ClothLength, Flaw } from '../job/found.ts';
+import { kept, lengthOf, usableOf } from '../job/lengths.ts';
 
 /** One length of cloth as it lies on the strip, folded as the way asks. */
 export interface Laid {
@@ -39,17 +40,6 @@ export const foldsOf = (way: LayKind): { readonly across: number; readonly along
   across: way === 'lengthwise fold' ? 2 : 1,
   along: way === 'double fold' ? 4 : way === 'crosswise fold' ? 2 : 1,
 });
-
-/** What a wash leaves of a length: all of one that was washed already. */
-const kept = (washed: boolean, change: Fabric['lengthwise']): number => (washed ? 1 : 1 - change.value);
-
-/** Width between the selvages after the wash. */
-export const usableOf = ({ width, washed }: ClothLength, { crosswise, selvage }: Fabric): number =>
-  Math.max(0, width * kept(washed, crosswise) - 2 * selvage.value);
-
-/** Length after the wash; infinite for the bolt. */
-export const lengthOf = ({ length, washed }: ClothLength, { lengthwise }: Fabric): number =>
-  length === null ? Infinity : length * kept(washed, lengthwise);
 
 /** Lays the lengths of a job end to end. */
 export function stripOf({ fabric, lengths, wanted }: ClothJob, way: LayKind): Strip {

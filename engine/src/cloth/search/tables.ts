@@ -5,8 +5,8 @@ import { labelsOf } from '../cutPieces.ts';
 import type { Fabric } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
 import type { Table } from '../lays/table.ts';
-import type { FoundPiece, FoundTable } from './found.ts';
-import { restOf } from './rest.ts';
+import type { FoundPiece, FoundTable } from '../job/found.ts';
+import { restOf } from '../job/rest.ts';
 import type { Placed } from './lots.ts';
 import { foldsOf, type Laid, type Strip } from './strip.ts';
 

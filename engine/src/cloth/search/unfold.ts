@@ -4,7 +4,7 @@ import { single, type Cutting } from '../blocks.ts';
 import type { Lay } from '../lays/lay.ts';
 import type { LaidPiece, Table } from '../lays/table.ts';
 import type { Fabric } from '../fabric.ts';
-import type { Wanted } from './found.ts';
+import type { Wanted } from '../job/found.ts';
 
 /** One piece of an unfolded lay; x along the cloth, y across it from the inner edge of its selvage. */
 export interface Opened {

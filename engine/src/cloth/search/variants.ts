@@ -4,7 +4,7 @@ import type { CutPiece } from '../cutPieces.ts';
 import type { Fabric } from '../fabric.ts';
 import { oneByOne, pairAll } from '../lays/pairs.ts';
 import type { LayKind } from '../options.ts';
-import type { ClothJob, Wanted } from './found.ts';
+import type { ClothJob, Wanted } from '../job/found.ts';
 import { standing, type Lying, type OnFold } from './lying.ts';
 import { onDoubleFold } from './foldedInFour.ts';
 

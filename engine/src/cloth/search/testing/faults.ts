@@ -10,7 +10,7 @@ import {
 } from 'clipper2-ts';
 import { boundsOf, flatten, signedAreaOf, type Path } from '../../../geometry/index.ts';
 import { mm } from '../../../units/index.ts';
-import type { ClothJob, FoundCloth, FoundTable } from '../found.ts';
+import type { ClothJob, FoundCloth, FoundTable } from '../../job/found.ts';
 import { UNITS, whole } from './whole.ts';
 
 /** Arcs are flattened to two micrometres. */

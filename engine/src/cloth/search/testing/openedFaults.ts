@@ -21,7 +21,7 @@ import {
   type Point,
 } from '../../../geometry/index.ts';
 import { mm, radians } from '../../../units/index.ts';
-import type { ClothJob, FoundCloth, FoundPiece, FoundTable } from '../found.ts';
+import type { ClothJob, FoundCloth, FoundPiece, FoundTable } from '../../job/found.ts';
 import { UNITS, whole } from './whole.ts';
 
 type Ring = readonly Point[];

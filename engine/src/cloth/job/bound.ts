@@ -1,7 +1,7 @@
 import { areaOf } from '../../geometry/index.ts';
 import type { LayKind } from '../options.ts';
 import type { ClothJob } from './found.ts';
-import { usableOf } from './strip.ts';
+import { usableOf } from './lengths.ts';
 
 /**
  * Cloth after the wash that no lay takes less than: all area over the widest length; and what the packing proved, where

@@ -4,32 +4,16 @@ import { figure } from '../codes.ts';
 import { beforeWash, toBuy } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
 import { takenBefore } from './before.ts';
-import type { HandLaid } from '../hand/inTurn.ts';
-import { byHand } from './byHand.ts';
-import type { ClothJob, FoundCloth, FoundTable, Wanted } from './found.ts';
+import type { ClothJob, FoundCloth, FoundTable } from './found.ts';
 
-/** What is known of a job before any search. */
-export interface Known {
+/** What was to be laid, how, and the cloth before the wash that it takes by hand. */
+interface Asked {
   readonly job: ClothJob;
   readonly way: LayKind;
-  /** The skirts laid by hand, each in its best way; null where one can't be. */
-  readonly hand: readonly HandLaid<Wanted>[] | null;
-  /** Cloth before the wash that they take so. */
   readonly handBefore: Figure<Mm> | null;
 }
 
-export function knownOf(job: ClothJob, way: LayKind): Known {
-  const hand = byHand(job);
-  return { job, way, hand, handBefore: hand && handFigure(hand, job) };
-}
-
-const handFigure = (hand: readonly HandLaid<Wanted>[], { fabric, lengths }: ClothJob): Figure<Mm> =>
-  takenBefore(
-    hand.map(({ lay, length }) => ({ after: lay.clothAfter.value, from: lengths[length] })),
-    'cloth.byHand',
-    fabric,
-  );
-
+/** What a lay is made of. */
 interface Answer {
   readonly tables: readonly FoundTable[];
   /** Length after the wash that no lay of this way takes less than. */
@@ -39,10 +23,7 @@ interface Answer {
 }
 
 /** A lay with all that is to be known of it. */
-export function assembled(
-  { job, way, handBefore }: Pick<Known, 'job' | 'way' | 'handBefore'>,
-  answer: Answer,
-): FoundCloth {
+export function assembled({ job, way, handBefore }: Asked, answer: Answer): FoundCloth {
   const { fabric } = job;
   const { tables, evaluations, notices } = answer;
   const used = (all: readonly FoundTable[]): number => all.reduce((sum, each) => sum + each.used, 0);
