@@ -130,7 +130,7 @@ describe('lengths at hand', () => {
   });
 });
 
-describe('what can be made of a length on the shelf', () => {
+describe('what can be made of a length at hand', () => {
   const shelved = async (length: string) => {
     const page = await openTable(await context());
     await look(page, '#/shelf');
@@ -150,7 +150,34 @@ describe('what can be made of a length on the shelf', () => {
 
   test('of one too short for any, what to do', async () => {
     const page = await shelved('3 in');
-    await page.getByText(/^no skirt of this cut: .*longer or wider length/).waitFor();
+    await page.getByText(/Not even a skirt of .*Find a longer or a wider piece/).waitFor();
+  });
+
+  test('of one that the skirt is cut from, between its spoilt places', async () => {
+    const page = await openTable(await context());
+    await look(page, '#/skirts');
+    const lengths = [
+      {
+        name: 'spring',
+        length: '95 cm',
+        flaws: [{ along: '20 cm', across: '60 cm', length: '6 cm', width: '5 cm' }],
+      },
+    ];
+    const body = { waist: '81 cm', hip: '104 cm', waistToHem: '88 cm' };
+    await page
+      .locator('input[type=file]')
+      .first()
+      .setInputFiles({
+        name: 'wren.skirt.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from(JSON.stringify({ wearer: 'Wren', body, cloth: { width: '150 cm', lengths } })),
+      });
+    await expect.poll(() => page.getByLabel('For whom').inputValue(), { timeout: 10_000 }).toBe('Wren');
+    await page.evaluate(() => delete document.body.dataset['skirt']);
+    await look(page, '#/skirt/{id}/cloth');
+    await button(page, /^What can be made of spring/).click();
+    await page.getByText(/cut from the longest stretch between them/).waitFor();
+    await noViolations(page);
   });
 });
 

@@ -2595,7 +2595,7 @@ export const en: Catalogue = {
     remnantsOnShelf: 'On the shelf, the oldest first. Press what is to be cut from:',
     haveAsk: 'What can be made of',
     haveAbout:
-      'What each length on the shelf is enough for, with all else as planned, the oldest first. Press one:',
+      'What each length at hand is enough for, with all else as planned; of those on the shelf the oldest first. Press one:',
     remnantTake: 'Cut from',
     remnantNumber: 'Length {number}',
     remnantAway: 'Leave it out',

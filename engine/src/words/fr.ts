@@ -2759,7 +2759,7 @@ export const fr: Catalogue = {
     remnantsOnShelf: 'Sur l’étagère, le plus ancien d’abord. Touchez ce qui doit servir\u00a0:',
     haveAsk: 'Que faire de',
     haveAbout:
-      'Ce que permet chaque longueur de l’étagère, le reste comme prévu, la plus ancienne d’abord. Touchez-en une :',
+      'Ce que permet chaque longueur à portée de main, le reste comme prévu ; sur l’étagère, la plus ancienne d’abord. Touchez-en une :',
     remnantTake: 'Couper dans',
     remnantNumber: 'Coupon {number}',
     remnantAway: 'Ne pas l’utiliser',
