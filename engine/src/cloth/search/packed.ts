@@ -183,7 +183,7 @@ export function packed(
   const found = (packing: Packing): FoundCloth => concluded(best.run, { ...packing, evaluations: 0 });
   const soFar = convert(best.run, { ...best.packing, evaluations: 0 });
   if (soFar.proven) return soFar;
-  if (tried.length === 1) return found(best.packing);
+  if (able.length === 1) return found(best.packing);
   const further = attempt(best.run, best.packing.placements, shares.rest(evaluations));
   if (!further) return found(best.packing);
   bounds.set(best.run, further.lowerBound);

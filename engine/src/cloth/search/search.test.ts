@@ -52,6 +52,16 @@ describe('a search', () => {
     expect(openedFaults(found, job)).toEqual([]);
   });
 
+  test('goes on with the first trial where the time of the others was over before they began', () => {
+    let asked = 0;
+    const slow = (): number => Math.min(1, 0.5 + asked++ / 400);
+    const found = searchCloth(jobFor({ step: '1 mm', width: '60 in' }, gores, {}), 'open', {
+      seed: 5,
+      spent: slow,
+    });
+    expect(found.evaluations).toBeGreaterThan(1000);
+  });
+
   test('stops where the shop’s step makes saving worthless', () => {
     const found = search(jobFor({ step: '3 m', least: '3 m' }, {}), 100_000);
     expect(found.proven).toBe(true);
