@@ -6,7 +6,8 @@ import type { Random } from './random.ts';
 const TRIES = 60;
 
 /**
- * A first answer: those that lie against the strip's beginning above one another, then largest pieces first, each at the leftmost of some random places that is free, slid further left and
+ * A first answer: those that lie against the strip's beginning above one another, then largest pieces first, each at
+ * the leftmost of some random places that is free, slid further left and
  * down as far as it goes; at the end of what lies where no place is free. Whether every piece found a place (a
  * lattice and keep-outs can leave none).
  */

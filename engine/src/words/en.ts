@@ -995,7 +995,7 @@ export const en: Catalogue = {
     'cloth.otherWay':
       'Can’t be laid in this way ({lay}): {wearers}. There the way that takes least cloth is taken.',
     'cloth.apart':
-      'Too broad for the folded cloth ({lay}), so cut in a single layer from the cloth opened out: pieces of {wearers}.',
+      'Not to be had from the folded cloth ({lay}), so cut in a single layer from the cloth opened out: pieces of {wearers}.',
     'cloth.byEye':
       'Laid by hand, skirt after skirt: the pattern does not meet, and no room is kept between the pieces. Look for a lay that minds them.',
     'cloth.noWay':

@@ -1113,7 +1113,7 @@ export const fr: Catalogue = {
     'cloth.otherWay':
       'Impossible de cette façon ({lay}) : {wearers}. Là, c’est la façon qui prend le moins de tissu.',
     'cloth.apart':
-      'Trop larges pour le tissu plié ({lay}), donc coupées en une seule épaisseur dans le tissu ouvert : des pièces de {wearers}.',
+      'Impossibles à couper dans le tissu plié ({lay}), donc coupées en une seule épaisseur dans le tissu ouvert : des pièces de {wearers}.',
     'cloth.byEye':
       'Posé à la main, jupe après jupe : le motif ne se raccorde pas, et rien n’est laissé entre les pièces. Cherchez un plan qui en tienne compte.',
     'cloth.noWay':
