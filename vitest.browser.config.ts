@@ -9,7 +9,10 @@ export default defineConfig({
     globalSetup: 'browser/testing/serve.ts',
     testTimeout: 90_000,
     hookTimeout: 60_000,
-    // Two cores: a browser and its page are enough at a time.
-    fileParallelism: false,
+    // What is waited for may take longer beside another browser: a late answer is no failure.
+    expect: { poll: { timeout: 20_000 } },
+    // A browser mostly waits for its page: two share two cores, more would make one another late.
+    maxWorkers: 2,
+    isolate: false,
   },
 });

@@ -10,6 +10,8 @@ export default defineConfig({
     testTimeout: 60_000,
     // Left to itself the runner keeps one core free.
     maxWorkers: '100%',
+    // The engine is read once for each worker, not once for each file; no test changes what another sees.
+    isolate: false,
     include: ['{engine,cli,server,web}/src/**/*.test.ts'],
     coverage: {
       provider: 'v8',
