@@ -9,21 +9,24 @@ type At = { readonly cloth: string; readonly way: LayKind } | null;
 
 /** One line on standard error that tells how far a search is; where nobody looks, only that it has begun. */
 export function progressOn(
-  terminal: Terminal,
+  terminal: Pick<Terminal, 'note' | 'showsProgress' | 'width'>,
   speaker: Speaker,
   seconds: number,
 ): { readonly show: (plan: ClassPlan, at: At) => void; readonly clear: () => void } {
-  const began = performance.now();
+  let began: number | null = null;
   let last = -Infinity;
   return {
     show(plan, at) {
       const now = performance.now();
+      // As the search counts: what came before it is not of its time.
+      began ??= now;
       const cloth = plan.cloths.find(({ key }) => key === at?.cloth);
       // Where nobody looks once is enough.
       const pause = terminal.showsProgress ? PAUSE : Infinity;
       if (!at || !cloth || now - last < pause) return;
       last = now;
-      const way = cloth.ways.find(({ kind }) => kind === at.way) ?? cloth.chosen;
+      // A way that has found no room yet has nothing to tell: the best so far has.
+      const way = cloth.ways.find(({ kind, fits }) => kind === at.way && fits) ?? cloth.chosen;
       const line = speaker.text(speaker.words.command.searching, {
         seconds: Math.min(seconds, Math.round((now - began) / 1000)),
         of: seconds,
