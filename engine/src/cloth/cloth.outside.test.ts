@@ -3,7 +3,10 @@ import { areaD, areaPathsD, differenceD, FillRule, intersectD, type PathD } from
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { flatten, lengthOf, type Path } from '../geometry/index.ts';
-import { anyBody, anyCloth, anyCut, planOf } from '../testing/requests.ts';
+import { anyBody } from '../testing/bodies.ts';
+import { anyCloth } from '../testing/cloths.ts';
+import { anyCut } from '../testing/cuts.ts';
+import { planOf } from '../testing/requests.ts';
 import { patience, runs } from '../testing/runs.ts';
 import { mm } from '../units/index.ts';
 import type { ClothPlan, Lay } from './index.ts';

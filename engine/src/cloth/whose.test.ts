@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { anyContrast, anyRequest, planOf } from '../testing/requests.ts';
+import { anyContrast } from '../testing/cloths.ts';
+import { anyRequest, planOf } from '../testing/requests.ts';
 import { patience, runs } from '../testing/runs.ts';
 import { clothOf, contrastChoices, pieceNames } from './index.ts';
 

@@ -1,16 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { changed, parseRequest, type RequestDocument } from '../request/index.ts';
-import {
-  anyCircle,
-  anyFlared,
-  anyGathered,
-  anyGored,
-  anyRequest,
-  anyTiered,
-  anyWrap,
-  type RawRequest,
-} from '../testing/requests.ts';
+import { anyCircle, anyFlared, anyGathered, anyGored, anyTiered, anyWrap } from '../testing/cuts.ts';
+import { anyRequest, type RawRequest } from '../testing/requests.ts';
 import { patience, runs } from '../testing/runs.ts';
 import { mm } from '../units/index.ts';
 import { handlesOf, moved, planSkirt, type Handle, type HandleName, type SkirtPlan } from './index.ts';

@@ -1,14 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { codesOf, draftOf, ofLevelBody, samples, type Drafted } from '../testing/drafts.ts';
-import {
-  anyBody,
-  anyFlared,
-  anyGathered,
-  anyRibbons,
-  anyWaist,
-  type RawRequest,
-} from '../testing/requests.ts';
+import { anyBody } from '../testing/bodies.ts';
+import { anyFlared, anyGathered } from '../testing/cuts.ts';
+import { type RawRequest } from '../testing/requests.ts';
+import { anyRibbons } from '../testing/ribbons.ts';
+import { anyWaist } from '../testing/waists.ts';
 import { distanceTo, flatten, lengthOf } from '../geometry/index.ts';
 import { inches, type Mm } from '../units/index.ts';
 import { clearHem, clearTop, composeRibbons, type Composition } from './index.ts';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { anyContrast, anyRequest, planOf, type RawRequest } from '../testing/requests.ts';
+import { anyContrast } from '../testing/cloths.ts';
+import { anyRequest, planOf, type RawRequest } from '../testing/requests.ts';
 import { patience, runs } from '../testing/runs.ts';
 import { speakerOf } from '../testing/speakers.ts';
 import type { StepId } from './index.ts';

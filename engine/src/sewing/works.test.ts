@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { anyCircle, anyGored, anyRequest, anyTiered, anyWrap, planOf } from '../testing/requests.ts';
+import { anyCircle, anyGored, anyTiered, anyWrap } from '../testing/cuts.ts';
+import { anyRequest, planOf } from '../testing/requests.ts';
 import { patience, runs } from '../testing/runs.ts';
 import type { Work } from '../skirt/index.ts';
 import type { SentenceCode, StepId } from './index.ts';

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import fc from 'fast-check';
 import { codesOf, draftOf, samples } from '../testing/drafts.ts';
-import { anyBody, anyRequest } from '../testing/requests.ts';
+import { anyBody } from '../testing/bodies.ts';
+import { anyRequest } from '../testing/requests.ts';
 import { inches } from '../units/index.ts';
 
 const INCH = inches(1);

@@ -2,16 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { changed } from '../request/index.ts';
 import { codesOf, draftOf, samples } from '../testing/drafts.ts';
-import {
-  anyCircle,
-  anyFlared,
-  anyGathered,
-  anyGored,
-  anyRequest,
-  anyTiered,
-  anyWrap,
-  type RawRequest,
-} from '../testing/requests.ts';
+import { anyCircle, anyFlared, anyGathered, anyGored, anyTiered, anyWrap } from '../testing/cuts.ts';
+import { anyRequest, type RawRequest } from '../testing/requests.ts';
 import { mm } from '../units/index.ts';
 import { skirtHandles } from './index.ts';
 

@@ -1,5 +1,7 @@
 import fc from 'fast-check';
-import { anyBody, anyCloth, anyRequest } from './requests.ts';
+import { anyBody } from './bodies.ts';
+import { anyCloth } from './cloths.ts';
+import { anyRequest } from './requests.ts';
 
 type Group = Readonly<Record<string, unknown>>;
 

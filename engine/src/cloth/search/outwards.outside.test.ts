@@ -3,7 +3,11 @@ import { areaD, areaPathsD, differenceD, FillRule, type PathD } from 'clipper2-t
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { boundsOf, flatten, lengthOf } from '../../geometry/index.ts';
-import { anyBody, anyCut, anyExtras, anyWaist, planOf } from '../../testing/requests.ts';
+import { anyBody } from '../../testing/bodies.ts';
+import { anyCut } from '../../testing/cuts.ts';
+import { anyExtras } from '../../testing/extras.ts';
+import { planOf } from '../../testing/requests.ts';
+import { anyWaist } from '../../testing/waists.ts';
 import { patience, runs } from '../../testing/runs.ts';
 import { mm } from '../../units/index.ts';
 import { outwards } from './outwards.ts';

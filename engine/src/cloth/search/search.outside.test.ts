@@ -1,7 +1,12 @@
 // Outside source: clipper2-ts at integer precision (a micrometre), an independent look at every found lay.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { anyBody, anyCloth, anyCut, anyExtras, anyWaist, planOf } from '../../testing/requests.ts';
+import { anyBody } from '../../testing/bodies.ts';
+import { anyCloth } from '../../testing/cloths.ts';
+import { anyCut } from '../../testing/cuts.ts';
+import { anyExtras } from '../../testing/extras.ts';
+import { planOf } from '../../testing/requests.ts';
+import { anyWaist } from '../../testing/waists.ts';
 import { patience, runs } from '../../testing/runs.ts';
 import { layKinds } from '../options.ts';
 import { byHand } from './byHand.ts';

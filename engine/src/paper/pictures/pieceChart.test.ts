@@ -1,14 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { SkirtPlan } from '../../plan/index.ts';
-import {
-  anyCircle,
-  anyExtras,
-  anyTiered,
-  anyWaist,
-  planOf,
-  type RawRequest,
-} from '../../testing/requests.ts';
+import { anyCircle, anyTiered } from '../../testing/cuts.ts';
+import { anyExtras } from '../../testing/extras.ts';
+import { planOf, type RawRequest } from '../../testing/requests.ts';
+import { anyWaist } from '../../testing/waists.ts';
 import { patience, runs } from '../../testing/runs.ts';
 import { inches, mm } from '../../units/index.ts';
 import { speakerOf } from '../../testing/speakers.ts';

@@ -5,7 +5,10 @@ import { describe, expect, test } from 'vitest';
 import { areaOf, lengthOf, point, rotate, translate, type Path } from '../../geometry/index.ts';
 import { draftOf, samples } from '../../testing/drafts.ts';
 import { CHORD, referenceArea, referenceCover, referenceLength } from '../../testing/reference.ts';
-import { anyBody, anyCircle, anyCloth, anyWaist } from '../../testing/requests.ts';
+import { anyBody } from '../../testing/bodies.ts';
+import { anyCloth } from '../../testing/cloths.ts';
+import { anyCircle } from '../../testing/cuts.ts';
+import { anyWaist } from '../../testing/waists.ts';
 import { inches, mm, radians } from '../../units/index.ts';
 
 /** The radius before it is rounded to a mark and without seams: what the books print. */

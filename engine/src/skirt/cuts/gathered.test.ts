@@ -1,7 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { codesOf, draftOf, ofLevelBody, samples, type Drafted } from '../../testing/drafts.ts';
-import { anyBody, anyCloth, anyGathered, anyWaist, type RawRequest } from '../../testing/requests.ts';
+import { anyBody } from '../../testing/bodies.ts';
+import { anyCloth } from '../../testing/cloths.ts';
+import { anyGathered } from '../../testing/cuts.ts';
+import { type RawRequest } from '../../testing/requests.ts';
+import { anyWaist } from '../../testing/waists.ts';
 import { lengthOf } from '../../geometry/index.ts';
 import { inches } from '../../units/index.ts';
 import type { GatheredOptions } from './gathered.ts';

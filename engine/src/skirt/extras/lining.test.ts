@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { hemNeededAt, walkerOf } from '../../body/index.ts';
 import { boundsOf, isClosed, lengthOf, selfIntersects } from '../../geometry/index.ts';
 import { draftOf, samples, type Drafted } from '../../testing/drafts.ts';
-import { anyExtras, anyRequest } from '../../testing/requests.ts';
+import { anyExtras } from '../../testing/extras.ts';
+import { anyRequest } from '../../testing/requests.ts';
 import { inches, mm } from '../../units/index.ts';
 
 const body = { waist: '29 in', hip: '36 in', waistToHem: '31 in', height: '5 ft 5 in' };

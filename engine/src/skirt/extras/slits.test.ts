@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { hemNeededAt, walkerOf } from '../../body/index.ts';
 import { boundsOf, isClosed, selfIntersects } from '../../geometry/index.ts';
 import { codesOf, draftOf, samples } from '../../testing/drafts.ts';
-import { anyExtras, anyRequest } from '../../testing/requests.ts';
+import { anyExtras } from '../../testing/extras.ts';
+import { anyRequest } from '../../testing/requests.ts';
 import { inches, mm } from '../../units/index.ts';
 
 const NARROW = [

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { keepFor } from '../../body/index.ts';
 import { codesOf, draftOf, samples } from '../../testing/drafts.ts';
-import { anyExtras, anyRequest } from '../../testing/requests.ts';
+import { anyExtras } from '../../testing/extras.ts';
+import { anyRequest } from '../../testing/requests.ts';
 import { numbersIn } from '../../testing/numbersIn.ts';
 import { inches } from '../../units/index.ts';
 

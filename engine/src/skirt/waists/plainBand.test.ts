@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { codesOf, draftOf, samples } from '../../testing/drafts.ts';
-import { anyPlainBand, anyRequest } from '../../testing/requests.ts';
+import { anyRequest } from '../../testing/requests.ts';
+import { anyPlainBand } from '../../testing/waists.ts';
 import { inches } from '../../units/index.ts';
 
 const banded = (more = {}, body = {}, others = {}) =>

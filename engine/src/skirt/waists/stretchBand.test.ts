@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { codesOf, draftOf, samples } from '../../testing/drafts.ts';
-import { anyRequest, anyStretchBand } from '../../testing/requests.ts';
+import { anyRequest } from '../../testing/requests.ts';
+import { anyStretchBand } from '../../testing/waists.ts';
 import { inches } from '../../units/index.ts';
 import { hipNeed } from '../goesOn.ts';
 

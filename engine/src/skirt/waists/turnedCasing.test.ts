@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { codesOf, draftOf, samples } from '../../testing/drafts.ts';
-import { anyRequest, anyTurnedCasing } from '../../testing/requests.ts';
+import { anyRequest } from '../../testing/requests.ts';
+import { anyTurnedCasing } from '../../testing/waists.ts';
 import { inches } from '../../units/index.ts';
 import type { SkirtRequest } from '../../request/index.ts';
 import type { TurnedCasingOptions } from './turnedCasing.ts';

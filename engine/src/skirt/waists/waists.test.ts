@@ -3,15 +3,15 @@ import { describe, expect, test } from 'vitest';
 import { areaOf, isClosed, lengthOf, selfIntersects } from '../../geometry/index.ts';
 import { codesOf, draftOf, samples } from '../../testing/drafts.ts';
 import { numbersIn } from '../../testing/numbersIn.ts';
+import { anyRequest } from '../../testing/requests.ts';
 import {
   anyDrawstring,
   anyFlatFront,
   anyPlainBand,
-  anyRequest,
   anySeparateCasing,
   anyStretchBand,
   anyTurnedCasing,
-} from '../../testing/requests.ts';
+} from '../../testing/waists.ts';
 import { speakerOf } from '../../testing/speakers.ts';
 
 const anyOfThem = fc.oneof(

@@ -1,16 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { boundsOf } from '../../../geometry/index.ts';
-import {
-  anyBody,
-  anyCircle,
-  anyExtras,
-  anyFlared,
-  anyTiered,
-  anyWaist,
-  planOf,
-  type RawRequest,
-} from '../../../testing/requests.ts';
+import { anyBody } from '../../../testing/bodies.ts';
+import { anyCircle, anyFlared, anyTiered } from '../../../testing/cuts.ts';
+import { anyExtras } from '../../../testing/extras.ts';
+import { planOf, type RawRequest } from '../../../testing/requests.ts';
+import { anyWaist } from '../../../testing/waists.ts';
 import { speakerFor, speakerOf } from '../../../testing/speakers.ts';
 import { eachMark, type GroupMark, type Mark } from '../../drawing/index.ts';
 import { writeSvg } from '../../svg/index.ts';
