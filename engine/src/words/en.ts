@@ -2251,7 +2251,7 @@ export const en: Catalogue = {
     flaw: 'spoilt',
     cutBefore: 'cut before',
     leftOver: '{count, plural, one {{along} × {across}} other {{count} times {along} × {across}}} left over',
-    leftOverSize: '{count, plural, one {{across} × {along}} other {{count} times {across} × {along}}}',
+    leftOverSize: '{count, plural, one {{along} × {across}} other {{count} times {along} × {across}}}',
     altChalked: 'The cloth as it lies, with the pieces chalked on it: {pieces}.',
     shelfHeading: 'From what is on the shelf',
     shelfInOrder:

@@ -2409,7 +2409,7 @@ export const fr: Catalogue = {
     cutBefore: 'déjà coupé',
     leftOver:
       '{count, plural, one {reste {along} × {across}} other {restent {count} fois {along} × {across}}}',
-    leftOverSize: '{count, plural, one {{across} × {along}} other {{count} fois {across} × {along}}}',
+    leftOverSize: '{count, plural, one {{along} × {across}} other {{count} fois {along} × {across}}}',
     altChalked: 'Le tissu tel qu’il est posé, les pièces tracées dessus : {pieces}.',
     shelfHeading: 'Avec ce qu’il y a sur l’étagère',
     shelfInOrder:
