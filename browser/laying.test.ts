@@ -225,6 +225,20 @@ describe('a class', () => {
     expect(page.complaints).toEqual({ errors: [], strangers: [] });
   });
 
+  test('says beside what to buy that stripes do not meet in a lay by hand', async () => {
+    const page = await openTable(await context());
+    await look(page, '#/workshops');
+    const example = exampleClass('en') as { readonly skirts: readonly object[] };
+    const cloths = { navy: { pattern: { across: '2 in' } } };
+    const skirts = example.skirts.map((each) => ({ ...each, cloth: 'navy' }));
+    await page
+      .locator('input[type=file]')
+      .setInputFiles({ ...file, buffer: Buffer.from(JSON.stringify({ ...example, cloths, skirts })) });
+    // The ways to lay it are closed: it is seen without them.
+    await page.locator('main').getByText('the pattern does not meet').first().waitFor({ state: 'visible' });
+    expect(await page.locator('main dl ~ p').first().textContent()).toContain('the pattern does not meet');
+  });
+
   test('hands out the lay that was found as a PDF, without a network, and can be stopped', async () => {
     const page = await openTable(await context());
     await look(page, '#/workshops');
