@@ -237,6 +237,7 @@ describe('a class', () => {
     // The ways to lay it are closed: it is seen without them.
     await page.locator('main').getByText('the pattern does not meet').first().waitFor({ state: 'visible' });
     expect(await page.locator('main dl ~ p').first().textContent()).toContain('the pattern does not meet');
+    expect(page.complaints).toEqual({ errors: [], strangers: [] });
   });
 
   test('hands out the lay that was found as a PDF, without a network, and can be stopped', async () => {

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { codesOf, draftOf, ofLevelBody, samples, type Drafted } from '../testing/drafts.ts';
 import { anyBody } from '../testing/bodies.ts';
 import { anyFlared, anyGathered } from '../testing/cuts.ts';
-import { type RawRequest } from '../testing/requests.ts';
+import type { RawRequest } from '../testing/requests.ts';
 import { anyRibbons } from '../testing/ribbons.ts';
 import { anyWaist } from '../testing/waists.ts';
 import { distanceTo, flatten, lengthOf } from '../geometry/index.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { codesOf, draftOf, samples } from '../testing/drafts.ts';
 import { anyFlared } from '../testing/cuts.ts';
-import { type RawRequest } from '../testing/requests.ts';
+import type { RawRequest } from '../testing/requests.ts';
 import { anyRibbons } from '../testing/ribbons.ts';
 import fc from 'fast-check';
 import { lengthOf } from '../geometry/index.ts';

@@ -65,6 +65,7 @@ describe('download', () => {
   afterEach(() => {
     vi.useRealTimers();
     vi.unstubAllGlobals();
+    vi.restoreAllMocks();
   });
 
   test('clicks a link to the file, takes it away, and lets the file go later', () => {

@@ -1,4 +1,4 @@
-import { describe, expect, test, vi } from 'vitest';
+import { afterEach, describe, expect, test, vi } from 'vitest';
 import { openMemory, type PersonRecord, type Store } from '../store/index.ts';
 import { Keeper } from './keeper.svelte.ts';
 
@@ -113,6 +113,10 @@ describe('undo', () => {
 });
 
 describe('where there is no room', () => {
+  afterEach(() => {
+    vi.useRealTimers();
+  });
+
   test('nothing is lost: it is told, and kept once there is', async () => {
     vi.useFakeTimers();
     const store = openMemory();
@@ -129,7 +133,6 @@ describe('where there is no room', () => {
     await vi.advanceTimersByTimeAsync(10_000);
     expect(keeper.trouble).toBeNull();
     expect(await store.all('people')).toEqual([robin]);
-    vi.useRealTimers();
   });
 
   test('the trouble stays until everything is kept, not only the first of it', async () => {

@@ -5,7 +5,7 @@ import { codesOf, draftOf, samples, type Drafted } from '../../testing/drafts.ts
 import { anyBody } from '../../testing/bodies.ts';
 import { anyCloth } from '../../testing/cloths.ts';
 import { anyCircle } from '../../testing/cuts.ts';
-import { type RawRequest } from '../../testing/requests.ts';
+import type { RawRequest } from '../../testing/requests.ts';
 import { anyWaist } from '../../testing/waists.ts';
 import { inches } from '../../units/index.ts';
 import { waistOf } from '../waists/index.ts';

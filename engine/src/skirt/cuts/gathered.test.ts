@@ -4,7 +4,7 @@ import { codesOf, draftOf, ofLevelBody, samples, type Drafted } from '../../test
 import { anyBody } from '../../testing/bodies.ts';
 import { anyCloth } from '../../testing/cloths.ts';
 import { anyGathered } from '../../testing/cuts.ts';
-import { type RawRequest } from '../../testing/requests.ts';
+import type { RawRequest } from '../../testing/requests.ts';
 import { anyWaist } from '../../testing/waists.ts';
 import { lengthOf } from '../../geometry/index.ts';
 import { inches } from '../../units/index.ts';

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { codesOf, draftOf, ofLevelBody, samples, type Drafted } from '../../testing/drafts.ts';
 import { anyBody } from '../../testing/bodies.ts';
 import { anyGored } from '../../testing/cuts.ts';
-import { type RawRequest } from '../../testing/requests.ts';
+import type { RawRequest } from '../../testing/requests.ts';
 import { anyWaist } from '../../testing/waists.ts';
 import {
   areaOf,

@@ -6,7 +6,7 @@ import { referenceArea } from '../../testing/reference.ts';
 import { anyBody } from '../../testing/bodies.ts';
 import { anyCloth } from '../../testing/cloths.ts';
 import { anyTiered } from '../../testing/cuts.ts';
-import { type RawRequest } from '../../testing/requests.ts';
+import type { RawRequest } from '../../testing/requests.ts';
 import { anyWaist } from '../../testing/waists.ts';
 import { inches } from '../../units/index.ts';
 import type { Panel, Round } from '../index.ts';

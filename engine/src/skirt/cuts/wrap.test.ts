@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { codesOf, draftOf, samples, type Drafted } from '../../testing/drafts.ts';
 import { anyBody } from '../../testing/bodies.ts';
 import { anyWrap } from '../../testing/cuts.ts';
-import { type RawRequest } from '../../testing/requests.ts';
+import type { RawRequest } from '../../testing/requests.ts';
 import { anyWaist } from '../../testing/waists.ts';
 import { contains, flatten, isClosed, lengthOf, selfIntersects, type Path } from '../../geometry/index.ts';
 import { inches, mm } from '../../units/index.ts';

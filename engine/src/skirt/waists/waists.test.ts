@@ -4,26 +4,11 @@ import { areaOf, isClosed, lengthOf, selfIntersects } from '../../geometry/index
 import { codesOf, draftOf, samples } from '../../testing/drafts.ts';
 import { numbersIn } from '../../testing/numbersIn.ts';
 import { anyRequest } from '../../testing/requests.ts';
-import {
-  anyDrawstring,
-  anyFlatFront,
-  anyPlainBand,
-  anySeparateCasing,
-  anyStretchBand,
-  anyTurnedCasing,
-} from '../../testing/waists.ts';
 import { speakerOf } from '../../testing/speakers.ts';
+import { anyWaist } from '../../testing/waists.ts';
 
-const anyOfThem = fc.oneof(
-  anyTurnedCasing,
-  anySeparateCasing,
-  anyFlatFront,
-  anyDrawstring,
-  anyPlainBand,
-  anyStretchBand,
-);
 const every = samples(
-  fc.tuple(anyRequest, anyOfThem).map(([request, waist]) => ({ ...request, waist })),
+  fc.tuple(anyRequest, anyWaist).map(([request, waist]) => ({ ...request, waist })),
   draftOf,
   600,
 );
