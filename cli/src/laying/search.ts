@@ -1,4 +1,5 @@
 import {
+  keptLays,
   planClass,
   withFound,
   type ClassPlan,
@@ -12,7 +13,7 @@ import { searchThread } from './thread.ts';
 
 export interface Searched {
   readonly plan: ClassPlan;
-  /** The best that was found of each cloth and way, where anything was. */
+  /** What is taken of each cloth, and the best that was found of its other ways. */
   readonly lays: readonly ClothLay[];
   readonly shelf: readonly HowMany[];
   /** Whether somebody stopped it before its time was over. */
@@ -43,7 +44,7 @@ export function search(
       clearTimeout(timer);
       off();
       void worker.terminate();
-      resolve({ plan, lays: [...lays.values()], shelf, isStopped });
+      resolve({ plan, lays: keptLays(plan, [...lays.values()]), shelf, isStopped });
     };
     const off = terminal.onInterrupt(() => {
       end(true);

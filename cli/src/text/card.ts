@@ -1,10 +1,12 @@
 import {
   buyText,
   cardFigures,
+  cheaperThan,
   haveLines,
   haveTitle,
   haveWorkings,
   isCharted,
+  layRemarks,
   panelTexts,
   partTexts,
   riseTexts,
@@ -12,6 +14,7 @@ import {
   stripsText,
   subtitle,
   titleOf,
+  wayLengths,
   type Figure,
   type FromCloth,
   type SkirtPlan,
@@ -119,26 +122,21 @@ function rowLines({ plan, speaker, width }: CardInput): string[] {
 function layLines({ plan, speaker, width }: CardInput): string[] {
   const { papers, lays } = speaker.words;
   const { chosen } = plan.cloth;
-  return textTable(
+  const cheaper = cheaperThan(plan);
+  const ways = textTable(
     {
       head: ['', papers.clothAfterWash, papers.clothBeforeWash, papers.toBuy, ''],
       rows: plan.cloth.lays.map((lay) => [
         lays[lay.kind],
-        speaker.value(lay.clothAfter),
-        speaker.value(lay.clothBefore),
-        speaker.value(lay.toBuy),
-        [
-          lay === chosen && lay.fits ? papers.layChosen : '',
-          lay.fits ? '' : papers.layDoesNotFit,
-          lay.printOnItsSide ? papers.printSide : '',
-        ]
-          .filter((each) => each !== '')
-          .join(', '),
+        ...wayLengths(lay, speaker),
+        layRemarks(lay, lay === chosen, speaker),
       ]),
       right: [1, 2, 3],
     },
     width,
   );
+  const why = cheaper ? wrapText(speaker.text(papers.layCheaper, cheaper), width - 2) : [];
+  return [...ways, ...why.map((line) => `  ${line}`)];
 }
 
 function haveSections(

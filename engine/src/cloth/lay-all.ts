@@ -56,11 +56,15 @@ export const layContrast = (skirt: Skirt, contrast: readonly ContrastOptions[]):
  * Lays what is cut from the lining's cloth, which changes in the wash as the skirt's does and is cut by the same shop;
  * null where nothing is.
  */
-export function layLining(skirt: Skirt, chosen: ClothOptions): ClothPlan | null {
+export function layLining(
+  skirt: Skirt,
+  chosen: ClothOptions,
+  lay: ClothOptions['lay'] = 'auto',
+): ClothPlan | null {
   const pieces = piecesOf(skirt, [], 'lining');
   const options = liningOptions(skirt, chosen);
   if (!pieces || !options) return null;
-  const plan = layPieces({ ...pieces, fabric: readFabric(options) }, options);
+  const plan = layPieces({ ...pieces, fabric: readFabric(options) }, { ...options, lay });
   const tooNarrow = plan.notices.filter(({ code }) => code === 'cloth.noLayFits');
   // What is to be known of the cloth's wash was said of the skirt's own.
   return { ...plan, notices: tooNarrow.map(({ params }) => problem('cloth.liningTooNarrow', params)) };

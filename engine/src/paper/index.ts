@@ -25,7 +25,7 @@ export {
   type PaperInput,
   type PaperName,
 } from './documents/index.ts';
-export { buyText } from './documents/index.ts';
+export { buyText, cheaperThan, layRemarks, wayLengths } from './documents/index.ts';
 export {
   buyLength,
   classLayPaper,

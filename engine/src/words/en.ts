@@ -2011,7 +2011,7 @@ export const en: Catalogue = {
     measureUp: 'Measure up',
     layHeading: 'Lay it like this: {lay}',
     layCheaper:
-      'Taken here: {taken}. Laid {lay} it would take {buy}; ask for it in the request, under cloth, as "lay".',
+      '{why, select, folds {Its marks are made at the folds: that is why it is folded in four here.} other {Taken here: {taken}.}} Another way ({lay}) would take {buy}: ask for that in the request, under cloth, as "lay", or look for a closer lay.',
     layHeadingNone: 'It fits in no way. Drawn as {lay}, to see by how much:',
     rowsElsewhere: 'Every row is in the ribbon cutting list.',
     swingAlong:
@@ -2034,8 +2034,8 @@ export const en: Catalogue = {
     toBuy: 'To buy',
     leftOver: 'Left in one piece, along × across',
     leftOverSize: '{along} ×\u00a0{across}',
-    printSide: 'print on its side',
-    printUpright: 'print upright',
+    printSide: 'a print would lie on its side',
+    printUpright: 'a print would stand upright',
     layers: '{layers, plural, one {# layer} other {# layers}}',
     haveHeading: 'From {have} of cloth before its wash, laid the way that takes least, you can make',
     haveHeadingOf: 'From “{name}”, {have} long and {width} wide, you can make',
@@ -2228,7 +2228,7 @@ export const en: Catalogue = {
       'lengthwise fold':
         'Folded once, selvage on selvage: each line is chalked once and cut through two layers. Pin well, the lower layer creeps.',
       'crosswise fold':
-        'Folded once, end on end: cut through two layers. The print stands on its head on one of them.',
+        'Folded once, end on end: cut through two layers. A print would stand on its head on one of them.',
       open: 'One layer, right side up: every piece is chalked and cut by itself. The long table is worth clearing.',
     },
     outlines: '{pieces, plural, one {# outline to chalk} other {# outlines to chalk}}',
@@ -2554,6 +2554,8 @@ export const en: Catalogue = {
     layHeading: 'Ways to lay it',
     layTaken: 'taken',
     layTake: 'Lay it this way',
+    layCheaper:
+      '{why, select, folds {Its marks are made at the folds: that is why it is folded in four.} other {}} Another way ({lay}) would take {buy}.',
     layAuto: 'Let it choose',
     layTooSmall: 'does not fit',
     layBuy: 'To buy',
@@ -2576,7 +2578,8 @@ export const en: Catalogue = {
     lookStop: 'Stop, with the best so far',
     lookBest: '{lay}: uses {used}, to buy {buy}; saved against laying by hand: {saved}.',
     lookProven: 'Nothing more can be saved.',
-    lookBetter: 'A closer lay was found; it is drawn here, and kept.',
+    lookBetter:
+      'A closer lay was found{some, select, yes { of: {cloths}} other {}}; it is drawn here, and kept.',
     lookNothing: 'Nothing closer was found than the best of the ways that are laid by hand.',
     lookFailed: 'The search broke off. Try again.',
     closerUsed: 'You cut from the closer lay.',

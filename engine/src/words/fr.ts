@@ -2165,7 +2165,7 @@ export const fr: Catalogue = {
     measureUp: 'Mesurez vers le haut',
     layHeading: 'Disposez le tissu ainsi : {lay}',
     layCheaper:
-      'Façon retenue : {taken}. Autre façon ({lay}) : il faudrait {buy} ; demandez-la dans la demande, sous "cloth", à "lay".',
+      '{why, select, folds {Ses marques se font aux plis\u00a0: c’est pourquoi le tissu est plié en quatre ici.} other {Façon retenue\u00a0: {taken}.}} Autre façon ({lay})\u00a0: il faudrait {buy}\u00a0; demandez-la dans la demande, sous "cloth", à "lay", ou cherchez un plan plus serré.',
     layHeadingNone: 'Aucune façon ne convient. Dessiné ici ({lay}), pour voir ce qui manque :',
     rowsElsewhere: 'Tous les rangs sont dans la liste de coupe du ruban.',
     swingAlong:
@@ -2181,15 +2181,15 @@ export const fr: Catalogue = {
       another: 'un autre coupon du même tissu',
     },
     otherLays: 'Les façons de disposer le tissu',
-    layChosen: 'retenu',
-    layDoesNotFit: 'n’entre pas',
+    layChosen: 'retenue',
+    layDoesNotFit: 'ne tient pas',
     clothAfterWash: 'Tissu après lavage',
     clothBeforeWash: 'Avant lavage',
     toBuy: 'À acheter',
     leftOver: 'Reste d’un seul tenant, en long × en travers',
     leftOverSize: '{along} ×\u00a0{across}',
-    printSide: 'imprimé couché',
-    printUpright: 'imprimé droit',
+    printSide: 'un imprimé serait couché',
+    printUpright: 'un imprimé serait droit',
     layers: '{layers, plural, one {# épaisseur} other {# épaisseurs}}',
     haveHeading:
       'Avec {have} de tissu avant lavage, disposé de la façon qui en prend le moins, vous pouvez faire',
@@ -2385,7 +2385,7 @@ export const fr: Catalogue = {
       'lengthwise fold':
         'Plié une fois, lisière sur lisière : chaque ligne est tracée une fois et coupée dans deux épaisseurs. Bien épingler, l’épaisseur du dessous glisse.',
       'crosswise fold':
-        'Plié une fois, bout sur bout : coupé dans deux épaisseurs. Le motif est à l’envers sur l’une d’elles.',
+        'Plié une fois, bout sur bout : coupé dans deux épaisseurs. Un motif serait à l’envers sur l’une d’elles.',
       open: 'Une épaisseur, endroit dessus : chaque pièce est tracée et coupée à part. Dégagez la grande table.',
     },
     outlines: '{pieces, plural, one {# contour à tracer} other {# contours à tracer}}',
@@ -2717,6 +2717,8 @@ export const fr: Catalogue = {
     layHeading: 'Façons de le placer',
     layTaken: 'retenue',
     layTake: 'Le placer ainsi',
+    layCheaper:
+      '{why, select, folds {Ses marques se font aux plis\u00a0: c’est pourquoi il est plié en quatre.} other {}} Autre façon ({lay})\u00a0: il faudrait {buy}.',
     layAuto: 'Choix automatique',
     layTooSmall: 'ne tient pas',
     layBuy: 'À acheter',
@@ -2740,7 +2742,8 @@ export const fr: Catalogue = {
     lookBest:
       '{lay}\u00a0: utilise {used}, à acheter {buy}\u00a0; économie par rapport au plan fait à la main\u00a0: {saved}.',
     lookProven: 'On ne peut rien économiser de plus.',
-    lookBetter: 'Un plan plus serré est trouvé\u00a0; il est dessiné ici et gardé.',
+    lookBetter:
+      'Un plan plus serré est trouvé{some, select, yes {, pour\u00a0: {cloths}} other {}}\u00a0; il est dessiné ici et gardé.',
     lookNothing: 'Rien de plus serré n’a été trouvé que la meilleure des façons faites à la main.',
     lookFailed: 'La recherche s’est interrompue. Essayez encore.',
     closerUsed: 'Vous coupez selon le plan serré.',

@@ -68,6 +68,7 @@ export interface PaperWords {
   readonly measureUp: string;
   readonly layHeading: string;
   readonly layHeadingNone: string;
+  /** `{why}` (`folds`), `{taken}`, `{lay}`, `{buy}`. */
   readonly layCheaper: string;
   readonly rowsElsewhere: string;
   /** Above cloth that is laid besides: the strip beside what was folded, the bolt beyond it, another length. */

@@ -229,6 +229,8 @@ export interface TableWords {
   readonly layHeading: string;
   readonly layTaken: string;
   readonly layTake: string;
+  /** `{why}` (`folds`), `{lay}`, `{buy}`. */
+  readonly layCheaper: string;
   readonly layAuto: string;
   readonly layTooSmall: string;
   readonly layBuy: string;

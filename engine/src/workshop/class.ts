@@ -32,39 +32,41 @@ export interface ClassPlan {
 const HAIR = 1e-6;
 
 /**
- * The way that is taken: the one the cloth's options ask for where it fits; else the one that is bought least of; of
- * two that are bought alike the one that uses less; of two that use as much the one with less to know beforehand.
+ * The way that is taken: the one the cloth's options ask for where it fits; else the closest; of two that are as close the
+ * one with less to know beforehand.
  */
 export function chosenOf(ways: PlannedCloth['ways'], wished: LayKind | 'auto'): FoundCloth {
-  const fitting = ways.filter(({ fits }) => fits);
-  const asked = fitting.find(({ kind }) => kind === wished);
+  const asked = ways.find(({ kind, fits }) => fits && kind === wished);
   if (asked) return asked;
-  const isBetter = (way: FoundCloth, best: FoundCloth): boolean => {
-    if (!best.fits || isByEye(way) !== isByEye(best)) return !best.fits || isByEye(best);
-    return takesLess(way, best) || (!takesLess(best, way) && way.notices.length < best.notices.length);
-  };
-  return fitting.reduce<FoundCloth>((best, way) => (isBetter(way, best) ? way : best), ways[0]);
+  return ways.reduce<FoundCloth>((best, way) => {
+    if (isCloser(way, best)) return way;
+    return !isCloser(best, way) && way.notices.length < best.notices.length ? way : best;
+  }, ways[0]);
+}
+
+/**
+ * Whether a lay is to be taken rather than another: one that fits; one that keeps what the cloth asks for; the one that is
+ * bought less of; of two that are bought alike the one that uses less.
+ */
+export function isCloser(one: FoundCloth, other: FoundCloth): boolean {
+  if (!one.fits || !other.fits) return one.fits && !other.fits;
+  if (isByEye(one) !== isByEye(other)) return isByEye(other);
+  const bought = other.toBuy.value - one.toBuy.value;
+  return Math.abs(bought) > HAIR ? bought > 0 : other.clothBefore.value - one.clothBefore.value > HAIR;
 }
 
 /** Laid by hand on cloth that asks for more than hands keep: a pattern that meets, room between the pieces. */
 const isByEye = ({ notices }: FoundCloth): boolean => notices.some(({ code }) => code === 'cloth.byEye');
 
-/** Less to buy; of as much, less that is used. */
-export function takesLess(one: FoundCloth, other: FoundCloth): boolean {
-  const bought = other.toBuy.value - one.toBuy.value;
-  return Math.abs(bought) > HAIR ? bought > 0 : other.clothBefore.value - one.clothBefore.value > HAIR;
-}
-
-/** The plan with a lay of one cloth (by its key) and way in the place of what was known of that way, where it is better. */
+/** The plan with a lay of one cloth (by its key) and way in the place of what was known of that way, where it is closer. */
 export function withFound(plan: ClassPlan, cloth: string, found: FoundCloth): ClassPlan {
-  const isBetter = (way: FoundCloth): boolean =>
-    way.kind === found.kind && found.fits && (!way.fits || isByEye(way) || takesLess(found, way));
-  if (!plan.cloths.some(({ key, ways }) => key === cloth && ways.some(isBetter))) return plan;
+  const isTaken = (way: FoundCloth): boolean => way.kind === found.kind && isCloser(found, way);
+  if (!plan.cloths.some(({ key, ways }) => key === cloth && ways.some(isTaken))) return plan;
   return noticed({
     ...plan,
     cloths: plan.cloths.map((each) => {
       if (each.key !== cloth) return each;
-      const [first, ...others] = each.ways.map((way) => (isBetter(way) ? found : way));
+      const [first, ...others] = each.ways.map((way) => (isTaken(way) ? found : way));
       const ways = [first ?? found, ...others] as const;
       return { ...each, ways, chosen: chosenOf(ways, each.options.lay) };
     }),

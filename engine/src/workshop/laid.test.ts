@@ -1,8 +1,8 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { classOfOne, parseRequest, type SkirtRequest } from '../request/index.ts';
 import { exampleRequest } from '../request/index.ts';
 import { planSkirt } from '../plan/index.ts';
-import { planLaid, withLays, type ClothLay } from './laid.ts';
+import { asLaid, closerThan, keptLays, planLaid, withLays, type ClothLay } from './laid.ts';
 import { planClass } from './plan.ts';
 import { searchClass } from './search.ts';
 
@@ -35,14 +35,34 @@ test('a skirt laid as it was found takes what was found, and buys it', () => {
   );
 });
 
-test('without lays, or where they are no better, it is laid by hand', () => {
+test('without lays it is laid by hand', () => {
   const request = requestOf();
   expect(planLaid(request, [])).toEqual(planSkirt(request));
-  const byHand = planClass(classOfOne(request)).cloths.map(({ key, chosen }) => ({
-    cloth: key,
-    found: chosen,
-  }));
-  expect(planLaid(request, byHand)).toEqual(planSkirt(request));
+});
+
+describe('marks at the folds: by hand it is folded in four, though another way takes less', () => {
+  const request = requestOf({ body: { waist: '30 in', hip: '42 in', waistToHem: '30 in' }, cut: {} });
+  const byHand = planSkirt(request);
+  const least = Math.min(...byHand.cloth.lays.filter(({ fits }) => fits).map(({ toBuy }) => toBuy.value));
+
+  test('so it stands in the plan', () => {
+    expect(byHand.cloth.chosen.kind).toBe('double fold');
+    expect(byHand.cloth.chosen.toBuy.value).toBeGreaterThan(least);
+  });
+
+  test('once closer lays were sought, what takes least is taken, though it was laid by hand', () => {
+    const shared = planClass(classOfOne(request));
+    const lays = keptLays(shared, []);
+    expect(lays.map(({ found }) => found)).toEqual(shared.cloths.map(({ chosen }) => chosen));
+    const plan = planLaid(request, lays);
+    expect(plan.cloth.chosen.toBuy.value).toBe(least);
+    expect(plan.cloth.chosen.kind).toBe(shared.cloths[0]?.chosen.kind);
+    expect(plan.supplies.items.find(({ what }) => what === 'cloth')?.buy.value).toBe(least);
+    expect(closerThan(shared, asLaid(shared, byHand)).map(({ key }) => key)).toEqual(
+      shared.cloths.map(({ key }) => key),
+    );
+    expect(closerThan(shared, shared)).toEqual([]);
+  });
 });
 
 test('the way that the maker asks for is kept to', () => {

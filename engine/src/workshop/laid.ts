@@ -1,7 +1,16 @@
-import { layFound, type ClothPlan, type FoundCloth, type WhichCloth } from '../cloth/index.ts';
+import {
+  layAll,
+  layContrast,
+  layFound,
+  layLining,
+  type ClothPlan,
+  type FoundCloth,
+  type LayKind,
+  type WhichCloth,
+} from '../cloth/index.ts';
 import { planOnCloth, planSkirt, type SkirtPlan } from '../plan/index.ts';
 import { classOfOne, type SkirtRequest } from '../request/index.ts';
-import { noticed, withFound, type ClassPlan, type PlannedCloth } from './class.ts';
+import { isCloser, noticed, withFound, type ClassPlan, type PlannedCloth } from './class.ts';
 import { planClass } from './plan.ts';
 
 /** A lay that was found earlier, and which cloth of the class (by its key) it is of. */
@@ -14,21 +23,41 @@ export interface ClothLay {
 export const withLays = (plan: ClassPlan, lays: readonly ClothLay[]): ClassPlan =>
   lays.reduce((each, { cloth, found }) => withFound(each, cloth, found), plan);
 
+/** What a search came to, to be kept: its lays that are in the plan, and of each cloth what is taken, found or by hand. */
+export function keptLays({ cloths }: ClassPlan, lays: readonly ClothLay[]): ClothLay[] {
+  const inPlan = lays.filter(({ cloth, found }) =>
+    cloths.some(({ key, ways }) => key === cloth && ways.includes(found)),
+  );
+  const others = cloths.filter(({ chosen }) => chosen.fits && !inPlan.some(({ found }) => found === chosen));
+  return [...inPlan, ...others.map(({ key, chosen }) => ({ cloth: key, found: chosen }))];
+}
+
+/** Cloths that lie closer than they do in another plan of the same class. */
+export const closerThan = ({ cloths }: ClassPlan, before: ClassPlan): PlannedCloth[] =>
+  cloths.filter(({ key, chosen }) => {
+    const was = before.cloths.find((each) => each.key === key);
+    return was !== undefined && isCloser(chosen, was.chosen);
+  });
+
 /**
- * The plan of a skirt by itself, laid as it was found earlier; supplies and sewing follow. A cloth whose found lay is no
- * better than what is laid by hand stays as it is.
+ * The plan of a skirt by itself, laid as a search left it; supplies and sewing follow. A cloth that was searched is laid in
+ * the way that takes least, by hand where nothing closer was found; any other stays as it is.
  */
 export function planLaid(request: SkirtRequest, lays: readonly ClothLay[]): SkirtPlan {
   const plan = planSkirt(request);
   if (lays.length === 0) return plan;
-  const isFound = (way: FoundCloth): boolean => lays.some(({ found }) => found === way);
   const known = new Map<WhichCloth, PlannedCloth>();
   for (const cloth of withLays(planClass(classOfOne(request)), lays).cloths)
-    if (cloth.ways.some(isFound)) for (const { which } of cloth.shares) known.set(which, cloth);
+    if (cloth.chosen.fits && lays.some(({ cloth: key }) => key === cloth.key))
+      for (const { which } of cloth.shares) known.set(which, cloth);
   if (known.size === 0) return plan;
   const laid = (which: WhichCloth, before: ClothPlan): ClothPlan => {
     const cloth = known.get(which);
-    return cloth ? onFound(before, cloth.ways.filter(isFound), cloth.chosen) : before;
+    if (!cloth) return before;
+    const { chosen, ways } = cloth;
+    const byHand = before.chosen.kind === chosen.kind ? before : inTheWay(plan, which, chosen.kind);
+    const isFound = (way: FoundCloth): boolean => lays.some(({ found }) => found === way);
+    return onFound(byHand ?? before, ways.filter(isFound), chosen);
   };
   return planOnCloth(plan, {
     cloth: laid('own', plan.cloth),
@@ -37,13 +66,27 @@ export function planLaid(request: SkirtRequest, lays: readonly ClothLay[]): Skir
   });
 }
 
+/** A cloth of the skirt laid by hand in one way. */
+function inTheWay(
+  { skirt, request }: SkirtPlan,
+  which: WhichCloth,
+  lay: LayKind,
+): ClothPlan | null | undefined {
+  const { cloth, contrast } = request;
+  if (which === 'own') return layAll(skirt, { ...cloth, lay }, contrast);
+  if (which === 'lining') return layLining(skirt, cloth, lay);
+  const asked = contrast.map((each, at) =>
+    at === which ? { ...each, cloth: { ...each.cloth, lay } } : each,
+  );
+  return layContrast(skirt, asked).find(({ at }) => at === which)?.cloth;
+}
+
 function onFound(cloth: ClothPlan, found: readonly FoundCloth[], chosen: FoundCloth): ClothPlan {
   const lays = found.map(layFound);
   const before = {
     ...cloth,
     lays: cloth.lays.map((lay) => lays.find(({ kind }) => kind === lay.kind) ?? lay),
   };
-  // The way that is gone on with by hand stays, where no closer one takes its place.
   const lay = found.includes(chosen) ? lays.find(({ kind }) => kind === chosen.kind) : undefined;
   return lay ? { ...before, chosen: lay, notices: [...cloth.fabric.notices, ...chosen.notices] } : before;
 }

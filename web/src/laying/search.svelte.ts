@@ -1,12 +1,21 @@
-import type { ClassPlan, ClothLay, HowMany } from '@ribbonwright/engine';
-import { withLays } from '@ribbonwright/engine';
+import {
+  closerThan,
+  keptLays,
+  withLays,
+  type ClassPlan,
+  type ClothLay,
+  type HowMany,
+  type PlannedCloth,
+} from '@ribbonwright/engine';
 import type { Order, Place, Told } from './order.ts';
 
 /** What a search begins with. */
 export interface Start {
   readonly order: Order;
-  /** As it is laid now; the search only ever takes from it. */
+  /** With the best lays known; the search only ever takes from it. */
   readonly plan: ClassPlan;
+  /** As it is laid now: what is found is compared with that. */
+  readonly now: ClassPlan;
   readonly lays: readonly ClothLay[];
   /** Called once, with the best that was found. */
   readonly end: (lays: readonly ClothLay[], isBetter: boolean) => void;
@@ -29,15 +38,16 @@ export class Search {
   spent = $state.raw(0);
   seconds = $state.raw(0);
   outcome = $state.raw<Outcome | null>(null);
+  /** Cloths that lie closer now than when it began. */
+  closer = $state.raw<readonly PlannedCloth[]>([]);
 
   #worker: Worker | null = null;
   #ticks: ReturnType<typeof setInterval> | null = null;
   #lays: readonly ClothLay[] = [];
-  #begun: ClassPlan | null = null;
-  #isBetter = false;
+  #now: ClassPlan | null = null;
   #end: Start['end'] = () => undefined;
 
-  start({ order, plan, lays, end }: Start): void {
+  start({ order, plan, now, lays, end }: Start): void {
     this.stop();
     this.isOn = true;
     this.plan = plan;
@@ -46,9 +56,9 @@ export class Search {
     this.spent = 0;
     this.seconds = order.seconds;
     this.outcome = null;
-    this.#begun = plan;
+    this.closer = [];
+    this.#now = now;
     this.#lays = lays;
-    this.#isBetter = false;
     this.#end = end;
     const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
     this.#worker = worker;
@@ -94,12 +104,7 @@ export class Search {
     const plan = withLays(this.plan, found);
     if (plan === this.plan) return;
     this.plan = plan;
-    // A way that is not taken even so is no closer lay.
-    this.#isBetter = plan.cloths.some(({ chosen }, i) => chosen !== this.#begun?.cloths[i]?.chosen);
-    // Of each cloth and way the one that is in the plan is worth keeping.
-    const inPlan = ({ cloth, found: lay }: ClothLay): boolean =>
-      plan.cloths.some(({ key, ways }) => key === cloth && ways.includes(lay));
-    this.#lays = [...this.#lays, ...found].filter(inPlan);
+    this.#lays = keptLays(plan, [...this.#lays, ...found]);
   }
 
   #finish(failed: boolean): void {
@@ -108,7 +113,10 @@ export class Search {
     if (this.#ticks !== null) clearInterval(this.#ticks);
     this.#ticks = null;
     this.isOn = false;
-    this.outcome = this.#isBetter ? 'better' : failed ? 'failed' : 'nothing';
-    this.#end(this.#lays, this.#isBetter);
+    // A way that is not taken even so is no closer lay.
+    this.closer = this.plan && this.#now ? closerThan(this.plan, this.#now) : [];
+    const isBetter = this.closer.length > 0;
+    this.outcome = isBetter ? 'better' : failed ? 'failed' : 'nothing';
+    this.#end(this.plan ? keptLays(this.plan, this.#lays) : [], isBetter);
   }
 }

@@ -38,7 +38,7 @@ const order: Order = { what: 'skirt', document: exampleRequest('en'), seconds: 2
 const end = vi.fn();
 function begun(): { search: Search; worker: FakeWorker } {
   const search = new Search();
-  search.start({ order, plan, lays: [], end });
+  search.start({ order, plan, now: plan, lays: [], end });
   const worker = FakeWorker.last;
   worker.onmessage?.({ data: { kind: 'begun' } });
   return { search, worker };
@@ -74,7 +74,22 @@ test('a worker that does not come back is ended when its time is over', () => {
   vi.advanceTimersByTime(30_000);
   expect(worker.terminate).toHaveBeenCalledOnce();
   expect(search.outcome).toBe('nothing');
-  expect(end).toHaveBeenCalledExactlyOnceWith([], false);
+  const [cloth] = plan.cloths;
+  // What is taken by hand is kept too: but it is no closer.
+  expect(end).toHaveBeenCalledExactlyOnceWith([{ cloth: cloth?.key, found: cloth?.chosen }], false);
+});
+
+test('laid otherwise than in what takes least, the least of what is laid by hand is closer', () => {
+  const search = new Search();
+  const [cloth] = plan.cloths;
+  if (!cloth) throw new Error('the example has a cloth');
+  const most = cloth.ways.reduce((one, other) => (other.toBuy.value > one.toBuy.value ? other : one));
+  const now = { ...plan, cloths: [{ ...cloth, chosen: most }] };
+  search.start({ order, plan, now, lays: [], end });
+  search.stop();
+  expect(search.outcome).toBe('better');
+  expect(search.closer).toEqual([cloth]);
+  expect(end).toHaveBeenCalledExactlyOnceWith([{ cloth: cloth.key, found: cloth.chosen }], true);
 });
 
 test('what went wrong is told; what was for something else is told to nobody', () => {

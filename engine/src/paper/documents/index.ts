@@ -13,6 +13,7 @@ export { shelfTexts } from './shelfTexts.ts';
 export { classLayPaper, classTitle, type ClassPaperInput } from './classLay.ts';
 export { namesOnTable, toldPieces } from './laidPieces.ts';
 export { buyText } from './shoppingList.ts';
+export { cheaperThan, layRemarks, wayLengths } from './wayTexts.ts';
 export { haveLines, haveTitle, haveWorkings } from './haveTexts.ts';
 export { subtitle } from './card.ts';
 export { cardFigures } from './cardParts/figures.ts';

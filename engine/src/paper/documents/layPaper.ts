@@ -24,7 +24,8 @@ import {
 } from '../layout/index.ts';
 import { clothCalled, washOfCloth } from '../pictures/clothInks.ts';
 import { layPicture } from '../pictures/layPicture.ts';
-import { workingsOf } from './clothTexts.ts';
+import { NOT_KNOWN, workingsOf } from './clothTexts.ts';
+import { cheaperThan, layRemarks, wayLengths } from './wayTexts.ts';
 import { haveLines, haveTitle, haveWorkings } from './haveTexts.ts';
 import { documentOf, sheetOf, type PaperInput } from './paperSet.ts';
 
@@ -101,14 +102,17 @@ const waysBlocks = ({ lays, chosen }: ClothPlan, { plan, speaker }: PaperInput, 
         column(papers.toBuy, 0.8),
         column(papers.leftOver, 1.3),
       ],
-      lays.map((lay) => [
-        layPicture({ lay, skirt: plan.skirt }, speaker, 'small', room, { wash }),
-        [bold(speaker.words.lays[lay.kind]), plain(`\n${remarks(lay, lay === chosen, speaker)}`)],
-        speaker.value(lay.clothAfter),
-        speaker.value(lay.clothBefore),
-        [bold(speaker.value(lay.toBuy))],
-        speaker.text(papers.leftOverSize, lay.left),
-      ]),
+      lays.map((lay) => {
+        const [after, before, buy] = wayLengths(lay, speaker);
+        return [
+          layPicture({ lay, skirt: plan.skirt }, speaker, 'small', room, { wash }),
+          [bold(speaker.words.lays[lay.kind]), plain(`\n${layRemarks(lay, lay === chosen, speaker)}`)],
+          after,
+          before,
+          [bold(buy)],
+          lay.fits ? speaker.text(papers.leftOverSize, lay.left) : NOT_KNOWN,
+        ];
+      }),
     ),
     ...refusals(lays, speaker),
   ];
@@ -133,11 +137,12 @@ function chosenBlocks({ plan, speaker }: PaperInput, width: Mm): Block[] {
   const swung = plan.skirt.marking === 'swung';
   const room = { width, height: mm(chosen.more.length > 0 ? 150 : 104) };
   const drawn = layPicture({ lay: chosen, skirt: plan.skirt }, speaker, 'large', room, { swung });
+  const cheaper = cheaperThan(plan);
   const words: Block[] = [
     ...(swung ? [paragraph(speaker.words.papers.swingCaption, { size: 'small', quiet: true })] : []),
     ...foldBlocks({ plan, speaker }),
     ...workingsOf(chosen, speaker).map((line) => paragraph(line)),
-    ...cheaper(plan.cloth, speaker),
+    ...(cheaper ? [paragraph(speaker.text(speaker.words.papers.layCheaper, cheaper))] : []),
   ];
   if (drawn.width > width * 0.6) return [picture(drawn), ...words];
   const share = drawn.width / width;
@@ -148,27 +153,6 @@ function chosenBlocks({ plan, speaker }: PaperInput, width: Mm): Block[] {
 export function foldBlocks({ plan, speaker }: Pick<PaperInput, 'plan' | 'speaker'>): Block[] {
   const fold = plan.sewing.steps.find(({ id }) => id === 'fold');
   return fold ? [list(fold.sentences.map(speaker.sentence), 'number')] : [];
-}
-
-/** The fold that is marked by hand is taken though another way may take less: which, and how much, is said. */
-function cheaper({ chosen, lays }: PaperInput['plan']['cloth'], speaker: Speaker): Block[] {
-  const least = lays
-    .filter(({ fits }) => fits)
-    .reduce((best, lay) => (lay.toBuy.value < best.toBuy.value ? lay : best), chosen);
-  if (least === chosen || !chosen.fits) return [];
-  const words = { taken: chosen.kind, lay: least.kind, buy: least.toBuy };
-  return [paragraph(speaker.text(speaker.words.papers.layCheaper, words))];
-}
-
-function remarks(lay: Lay, isChosen: boolean, speaker: Speaker): string {
-  const { papers } = speaker.words;
-  return [
-    isChosen && lay.fits ? papers.layChosen : '',
-    lay.fits ? '' : papers.layDoesNotFit,
-    lay.printOnItsSide ? papers.printSide : papers.printUpright,
-  ]
-    .filter((each) => each !== '')
-    .join(', ');
 }
 
 /** Why a way does not fit, or what it asks: each said once. */

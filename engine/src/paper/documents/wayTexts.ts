@@ -1,0 +1,44 @@
+import type { Lay, LayKind } from '../../cloth/index.ts';
+import type { Figure } from '../../figure/index.ts';
+import type { SkirtPlan } from '../../plan/index.ts';
+import type { Mm } from '../../units/index.ts';
+import type { Speaker } from '../../words/index.ts';
+import { NOT_KNOWN } from './clothTexts.ts';
+
+/** A way that less would be bought for than for the one that is taken, and why that one is. */
+export interface Cheaper {
+  readonly why: 'folds' | 'other';
+  readonly taken: LayKind;
+  readonly lay: LayKind;
+  readonly buy: Figure<Mm>;
+  readonly [param: string]: string | Figure<Mm>;
+}
+
+/** Which way of a skirt's own cloth would be bought less of than what is taken; null where none is. */
+export function cheaperThan({ cloth: { lays, chosen }, skirt, request }: SkirtPlan): Cheaper | null {
+  const least = lays
+    .filter(({ fits }) => fits)
+    .reduce((best, lay) => (lay.toBuy.value < best.toBuy.value ? lay : best), chosen);
+  if (least === chosen || !chosen.fits) return null;
+  const isAtFolds = chosen.kind === 'double fold' && skirt.marking === 'at the fold';
+  return {
+    why: isAtFolds && request.cloth.lay === 'auto' ? 'folds' : 'other',
+    taken: chosen.kind,
+    lay: least.kind,
+    buy: least.toBuy,
+  };
+}
+
+/** What a way made by hand takes after the wash, before it, and what is bought; nothing of one that does not fit. */
+export function wayLengths(lay: Lay, speaker: Speaker): [string, string, string] {
+  if (!lay.fits) return [NOT_KNOWN, NOT_KNOWN, NOT_KNOWN];
+  return [speaker.value(lay.clothAfter), speaker.value(lay.clothBefore), speaker.value(lay.toBuy)];
+}
+
+/** Whether a way made by hand is taken or can't be, and how a print would lie. */
+export function layRemarks(lay: Lay, isChosen: boolean, speaker: Speaker): string {
+  const { papers } = speaker.words;
+  if (!lay.fits) return papers.layDoesNotFit;
+  const print = lay.printOnItsSide ? papers.printSide : papers.printUpright;
+  return isChosen ? `${papers.layChosen}, ${print}` : print;
+}
