@@ -248,7 +248,7 @@ describe('a class', () => {
     await page.evaluate('navigator.serviceWorker.ready.then(() => undefined)');
     await page.context().setOffline(true);
     await lookAndStop(page, /^Lay them all in one go$/);
-    const make = button(page, /^Make it as a PDF: Cutting layouts of the class$/);
+    const make = button(page, /^Make 2 papers$/);
     await make.click();
     await button(page, /^Stop$/).click();
     await make.waitFor();

@@ -93,6 +93,7 @@ export type { Catalogue, Speaker } from './words/index.ts';
 export {
   buyLength,
   buyText,
+  classCards,
   classLayPaper,
   shelfTexts,
   classTitle,

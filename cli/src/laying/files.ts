@@ -1,4 +1,5 @@
 import {
+  classCards,
   classLayPaper,
   lengthPictures,
   writePdf,
@@ -13,7 +14,10 @@ import type { Terminal } from '../terminal.ts';
 import { today } from '../today.ts';
 import { writeAll, type OutFile } from '../write.ts';
 
-/** Writes the cutting layouts as PDF, and each length of cloth as SVG, with a line of progress for each. */
+/**
+ * Writes the cutting layouts and everybody’s cards as PDF, and each length of cloth as SVG, with a line of progress for
+ * each.
+ */
 export async function layFiles(
   { plan, shelf }: { readonly plan: ClassPlan; readonly shelf: readonly HowMany[] },
   speaker: Speaker,
@@ -25,9 +29,15 @@ export async function layFiles(
   const progress = (name: string): void => {
     terminal.note(`${speaker.text(command.writing, { file: name })}\n`);
   };
-  progress('lay.pdf');
-  const paper = classLayPaper({ plan, shelf, speaker, fonts, date: today(terminal.environment) });
-  const files: OutFile[] = [{ name: 'lay.pdf', content: await writePdf(paper, fonts) }];
+  const input = { plan, shelf, speaker, fonts, date: today(terminal.environment) };
+  const files: OutFile[] = [];
+  for (const [name, make] of [
+    ['lay.pdf', classLayPaper],
+    [plan.skirts.length > 1 ? 'cards.pdf' : 'card.pdf', classCards],
+  ] as const) {
+    progress(name);
+    files.push({ name, content: await writePdf(make(input), fonts) });
+  }
   for (const [name, drawing] of chalkedLengths(plan, speaker)) {
     progress(`${name}.svg`);
     files.push({ name: `${name}.svg`, content: writeSvg(drawing, { fonts }) });

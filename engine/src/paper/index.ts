@@ -28,6 +28,7 @@ export {
 export { buyText, cheaperThan, layRemarks, wayLengths } from './documents/index.ts';
 export {
   buyLength,
+  classCards,
   classLayPaper,
   shelfTexts,
   classTitle,

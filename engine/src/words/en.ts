@@ -2207,6 +2207,7 @@ export const en: Catalogue = {
     titlePlain: 'Class',
     layTitle: 'Cutting layout',
     classLays: 'Cutting layouts of the class',
+    classCards: 'Cards of the class',
     clothPlain: 'the cloth',
     clothsHeading: 'What each cloth takes',
     cloth: 'Cloth',
@@ -2234,7 +2235,7 @@ export const en: Catalogue = {
     outlines: '{pieces, plural, one {# outline to chalk} other {# outlines to chalk}}',
     leastPossible: 'nothing more can be saved',
     chalkCaption:
-      'Numbers at the edges: how far along, from the {left} at the left. Numbers at the corners: how far across, from the {top} at the top. Chalk the corners, then join them; a curve is chalked by the piece’s own chart.',
+      'Numbers at the edges: how far along, from the {left} at the left. Numbers at the corners: how far across, from the {top} at the top. Chalk the corners, then join them; a curve is chalked by the chart of the piece, on the skirt’s card.',
     washedCaption: 'All distances are on the washed cloth.',
     stretch: 'From {from} to {to} along',
     number: 'No.',

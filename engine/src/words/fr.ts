@@ -2364,6 +2364,7 @@ export const fr: Catalogue = {
     titlePlain: 'Atelier',
     layTitle: 'Plan de coupe',
     classLays: 'Plans de coupe de l’atelier',
+    classCards: 'Fiches de l’atelier',
     clothPlain: 'le tissu',
     clothsHeading: 'Ce que prend chaque tissu',
     cloth: 'Tissu',
@@ -2391,7 +2392,7 @@ export const fr: Catalogue = {
     outlines: '{pieces, plural, one {# contour à tracer} other {# contours à tracer}}',
     leastPossible: 'on ne peut gagner plus',
     chalkCaption:
-      'Nombres aux bords : la distance en long, à partir du bord de gauche ({left}). Nombres aux coins : la distance en travers, à partir du bord du haut ({top}). Tracez les coins, puis joignez-les ; une courbe se trace d’après le tableau de la pièce.',
+      'Nombres aux bords : la distance en long, à partir du bord de gauche ({left}). Nombres aux coins : la distance en travers, à partir du bord du haut ({top}). Tracez les coins, puis joignez-les ; une courbe se trace d’après le tableau de la pièce, sur la fiche de la jupe.',
     washedCaption: 'Toutes les distances sont sur le tissu lavé.',
     stretch: 'De {from} à {to} en long',
     number: 'Nº',

@@ -5,6 +5,7 @@ export interface WorkshopWords {
   readonly titlePlain: string;
   readonly layTitle: string;
   readonly classLays: string;
+  readonly classCards: string;
   readonly clothPlain: string;
   readonly clothsHeading: string;
   readonly cloth: string;

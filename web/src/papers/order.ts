@@ -10,7 +10,7 @@ import type {
 
 /** What papers are made of: everything the worker needs to know, as it goes through to it. */
 export interface Order {
-  /** Of a class there is one paper, `lay`. */
+  /** Of a class there are two papers, `lay` and `card`. */
   readonly what: 'skirt' | 'class';
   readonly document: RequestDocument;
   /** The closer lays that are cut from; none where it is laid by hand. */

@@ -1,6 +1,7 @@
 import regularAddress from '@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf?url';
 import boldAddress from '@expo-google-fonts/source-sans-3/600SemiBold/SourceSans3_600SemiBold.ttf?url';
 import {
+  classCards,
   classLayPaper,
   fromAll,
   howMany,
@@ -76,14 +77,14 @@ function classMaker(order: Order, fonts: PaperFonts): Maker {
   const parsed = parseClass(order.document);
   if (!parsed.ok) throw refused(parsed.errors, order);
   const plan = withLays(planClass(parsed.request), order.lays);
-  const paper = classLayPaper({
+  const input = {
     plan,
     shelf: order.shelf ?? howMany(parsed.request, null),
     speaker: speakerOf(order, parsed.request.mark),
     fonts,
     date: dateOf(order),
-  });
-  return () => paper;
+  };
+  return (name) => (name === 'card' ? classCards(input) : classLayPaper(input));
 }
 
 const speakerOf = ({ words, language, measure }: Order, mark: Mm): Speaker =>

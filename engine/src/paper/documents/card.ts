@@ -47,17 +47,22 @@ const rooms: readonly Room[] = [
   ...scales.slice(-2).map((scale) => ({ scale, rows: false, pictures: false, tall: 0.8 })),
 ];
 
+/** Whether a card tells what its cloth takes. */
+interface Tells {
+  readonly cloth: boolean;
+}
+
 /** The card: one page to cut and chalk from, with the reason of every number on it. */
-export function card(input: PaperInput): PaperDocument {
+export function card(input: PaperInput, tells: Tells = { cloth: true }): PaperDocument {
   const { speaker, fonts } = input;
   const { papers } = speaker.words;
   const of = sheetOf(input, papers.card);
   for (const room of rooms) {
-    const pages = flow(blocksOf(input, room), of, fonts, scaled(room.scale));
+    const pages = flow(blocksOf(input, room, tells), of, fonts, scaled(room.scale));
     if (pages.length === 1) return documentOf(input, papers.card, pages);
   }
   const { scale } = leastRoom;
-  return documentOf(input, papers.card, flow(blocksOf(input, leastRoom), of, fonts, scaled(scale)));
+  return documentOf(input, papers.card, flow(blocksOf(input, leastRoom, tells), of, fonts, scaled(scale)));
 }
 
 /** The card is denser than other papers: a table of numbers, read one at a time. */
@@ -80,7 +85,7 @@ function scaled(scale: number): Theme {
 /** Drawings shrink with the letters, but less: their own words must be read too. */
 const TALLEST = mm(135);
 
-function blocksOf(input: PaperInput, { scale, rows, pictures, tall }: Room): Block[] {
+function blocksOf(input: PaperInput, { scale, rows, pictures, tall }: Room, tells: Tells): Block[] {
   const { plan, speaker } = input;
   const { papers } = speaker.words;
   const rises = riseTexts(plan, speaker);
@@ -110,7 +115,7 @@ function blocksOf(input: PaperInput, { scale, rows, pictures, tall }: Room): Blo
       : [heading(3, papers.risesHeading), paragraph(`${papers.risesCaption} ${rises.join(' · ')}`)]),
     ...partsTable(plan, speaker, pictures),
     heading(3, papers.numbersHeading),
-    numbersTable(input),
+    numbersTable(input, tells),
     ...noticesBlock(input),
   ];
 }
@@ -146,11 +151,11 @@ function markCaption({ plan, speaker }: PaperInput): string {
 }
 
 /** Number, value, and how it is got: each figure says its own. */
-function numbersTable({ plan, speaker }: PaperInput): Block {
+function numbersTable({ plan, speaker }: PaperInput, tells: Tells): Block {
   const { papers } = speaker.words;
   return table(
     [column(papers.what, 1.15), column(papers.value, 0.62), column(papers.howGot, 3)],
-    cardFigures(plan, speaker).map(({ name, figure }) => [
+    cardFigures(plan, speaker, tells).map(({ name, figure }) => [
       capital(name),
       [bold(speaker.value(figure))],
       speaker.working(figure) ?? '',

@@ -8,6 +8,7 @@ import { placedTexts } from '../drawing/index.ts';
 import { layDocument } from '../layDocument.ts';
 import { missingGlyphs } from '../pdf/index.ts';
 import { fonts } from '../testing/fonts.ts';
+import { classCards } from './classCards.ts';
 import { classLayPaper } from './classLay.ts';
 
 describe('the cutting layouts of a class', () => {
@@ -58,5 +59,44 @@ describe('the lay for machines', () => {
         expect(corner.along.mm).toBeLessThanOrEqual((along[1]?.mm ?? 0) + 0.01);
         expect(corner.across.mm).toBeLessThanOrEqual((across[1]?.mm ?? 0) + 0.01);
       }
+  });
+});
+
+describe('the cards of a class', () => {
+  test.each(['en', 'fr'] as const)(
+    'in %s: one for everybody, under her label, without her own cloth',
+    (language) => {
+      const plan = classPlanOf(roster(5, { language }));
+      const speaker = speakerOf(plan.request);
+      const paper = classCards({ plan, shelf: [], speaker, fonts, date: null });
+      expect(paper.pages).toHaveLength(5);
+      expect(missingGlyphs(paper, fonts)).toEqual([]);
+      plan.skirts.forEach(({ label, plan: { cloth } }, i) => {
+        const said = placedTexts(paper.pages[i]?.drawing.marks ?? []).map(({ text }) => text);
+        expect(said.some((text) => text.includes(label))).toBe(true);
+        expect(said.join(' ')).not.toContain(speaker.name(cloth.chosen.clothBefore));
+      });
+    },
+  );
+
+  test('the grain of a gore is drawn as the gore lies in the class', () => {
+    const across = speakerOf(requestOf({})).words.papers.pieceAcross;
+    const said = (lay: string): string => {
+      const plan = classPlanOf({
+        skirt: { cut: { kind: 'gored', gores: 6 } },
+        cloths: { navy: { lay } },
+        skirts: [
+          { wearer: 'Sam', cloth: 'navy', body: { waist: '34 in', hip: '44 in', waistToHem: '36 in' } },
+        ],
+      });
+      const speaker = speakerOf(plan.request);
+      const paper = classCards({ plan, shelf: [], speaker, fonts, date: null });
+      return paper.pages
+        .flatMap(({ drawing }) => placedTexts(drawing.marks))
+        .map(({ text }) => text)
+        .join(' ');
+    };
+    expect(said('lengthwise fold')).not.toContain(across.split(',')[0]);
+    expect(said('open')).toContain(across.split(',')[0]);
   });
 });

@@ -11,6 +11,7 @@ export { buyLength, clothName, leftTexts, lengthTitle, savedText, wayRemarks } f
 export { lengthPictures } from './chalkBlocks.ts';
 export { shelfTexts } from './shelfTexts.ts';
 export { classLayPaper, classTitle, type ClassPaperInput } from './classLay.ts';
+export { classCards } from './classCards.ts';
 export { namesOnTable, toldPieces } from './laidPieces.ts';
 export { buyText } from './shoppingList.ts';
 export { cheaperThan, layRemarks, wayLengths } from './wayTexts.ts';

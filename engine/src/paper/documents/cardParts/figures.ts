@@ -12,18 +12,22 @@ export interface CardFigure {
 }
 
 /** The figures of a card, in its order: those that mean something for the way this skirt is marked and made. */
-export function cardFigures(plan: SkirtPlan, speaker: Speaker): CardFigure[] {
+export function cardFigures(
+  plan: SkirtPlan,
+  speaker: Speaker,
+  tells: { readonly cloth: boolean } = { cloth: true },
+): CardFigure[] {
   const { skirt, lining } = plan;
   const { papers } = speaker.words;
   const plain = (figures: readonly (Figure | null | undefined)[]): CardFigure[] =>
     figures.flatMap((figure) => (figure ? [{ name: speaker.name(figure), figure }] : []));
-  const liningCloth = lining?.chosen.clothBefore;
+  const liningCloth = tells.cloth ? lining?.chosen.clothBefore : undefined;
   return [
     ...plain(markFigures(plan)),
     ...tierFigures(plan, speaker),
     ...roundFigures(plan, speaker),
     ...plain([plan.stride.everyday, ...waistFigures(plan), ...extraFigures(plan)]),
-    ...clothFigures(plan, speaker),
+    ...(tells.cloth ? clothFigures(plan, speaker) : []),
     ...(liningCloth
       ? [{ name: `${papers.clothOf.lining} · ${speaker.name(liningCloth)}`, figure: liningCloth }]
       : []),

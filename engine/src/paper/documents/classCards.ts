@@ -1,0 +1,46 @@
+import { layFound, type ClothPlan, type WhichCloth } from '../../cloth/index.ts';
+import type { SkirtPlan } from '../../plan/index.ts';
+import type { ClassPlan, PlannedSkirt } from '../../workshop/index.ts';
+import type { PaperDocument } from '../drawing/index.ts';
+import { card } from './card.ts';
+import { classTitle, type ClassPaperInput } from './classLay.ts';
+
+/**
+ * A card for everybody's skirt, to chalk its curves and rows by, one after the other. What a skirt by itself would take of
+ * its cloths is not on them: the class is laid together.
+ */
+export function classCards(input: ClassPaperInput): PaperDocument {
+  const { speaker, fonts, date } = input;
+  const { skirts } = input.plan;
+  const pages = skirts.flatMap((skirt) => {
+    const plan = asInClass(skirt, input.plan);
+    return card({ plan, speaker, fonts, date, fromCloth: [], laid: null }, { cloth: false }).pages;
+  });
+  const { papers, workshop } = speaker.words;
+  const paper = skirts.length > 1 ? workshop.classCards : papers.card;
+  return { title: `${classTitle(input)} · ${paper}`, language: speaker.language, date, pages };
+}
+
+/** A skirt of a class under its label there, its pieces lying as they lie there. */
+function asInClass(skirt: PlannedSkirt, { cloths }: ClassPlan): SkirtPlan {
+  const { label, plan } = skirt;
+  const lying = (which: WhichCloth, before: ClothPlan): ClothPlan => {
+    const found = cloths.find(({ shares }) =>
+      shares.some((each) => each.skirt === skirt && each.which === which),
+    )?.chosen;
+    if (!found?.fits) return before;
+    const tables = found.tables.map((table) => ({
+      ...table,
+      pieces: table.pieces.filter(({ wearer }) => wearer === label),
+    }));
+    return { ...before, chosen: layFound({ ...found, tables }) };
+  };
+  return {
+    ...plan,
+    request: label === '' ? plan.request : { ...plan.request, name: '', wearer: label },
+    cloth: lying('own', plan.cloth),
+    lining: plan.lining && lying('lining', plan.lining),
+    contrast: plan.contrast.map((each) => ({ ...each, cloth: lying(each.at, each.cloth) })),
+    notices: plan.notices.filter(({ stage }) => stage !== 'cloth'),
+  };
+}
