@@ -3,10 +3,13 @@ import {
   classTitle,
   clothName,
   layKinds,
-  leftTexts,
+  leftText,
   lengthTitle,
+  meetsText,
+  patternTexts,
   savedText,
   shelfTexts,
+  usedLength,
   wayRemarks,
   type ClassPlan,
   type FoundCloth,
@@ -43,10 +46,10 @@ export function layText(input: LayTextInput): string {
         head: [workshop.cloth, workshop.used, workshop.saved, papers.toBuy, workshop.leftOverHeading],
         rows: plan.cloths.map((cloth) => [
           clothName(cloth, speaker),
-          speaker.value(cloth.chosen.clothBefore),
+          usedLength(cloth.chosen, speaker),
           savedText(cloth.chosen, speaker),
           buyLength(cloth.chosen, speaker),
-          leftTexts(cloth.chosen, speaker).join('; '),
+          leftText(cloth.chosen, speaker),
         ]),
         right: [1, 2, 3],
       },
@@ -64,9 +67,9 @@ function clothLines(cloth: PlannedCloth, { plan, speaker, style, width }: LayTex
   const whose = cloth.shares.map(({ skirt }) => skirt.label).filter((label) => label !== '');
   const rows = ways.map((way) => [
     lays[way.kind],
-    way.fits ? speaker.value(way.clothBefore) : '–',
-    way.fits ? savedText(way, speaker) : '–',
-    way.fits ? buyLength(way, speaker) : '–',
+    usedLength(way, speaker),
+    savedText(way, speaker),
+    buyLength(way, speaker),
     remarksOf(way, way === chosen, speaker),
   ]);
   return [
@@ -84,6 +87,10 @@ function clothLines(cloth: PlannedCloth, { plan, speaker, style, width }: LayTex
         width,
       ),
     ),
+    ...[
+      ...chosen.tables.flatMap((table) => patternTexts(table, chosen, speaker)),
+      ...(chosen.fits ? meetsText(cloth, speaker) : []),
+    ].flatMap((line) => indented(line, width)),
   ];
 }
 

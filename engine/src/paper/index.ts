@@ -25,7 +25,7 @@ export {
   type PaperInput,
   type PaperName,
 } from './documents/index.ts';
-export { buyText, cheaperThan, layRemarks, wayLengths } from './documents/index.ts';
+export { buyText, cheaperThan, layRemarks, meetsText, patternTexts, wayLengths } from './documents/index.ts';
 export {
   buyLength,
   classCards,
@@ -36,11 +36,12 @@ export {
   threadCaption,
   threadName,
   underText,
-  leftTexts,
+  leftText,
   lengthPictures,
   lengthTitle,
   savedText,
   toldPieces,
+  usedLength,
   wayRemarks,
   type ClassPaperInput,
 } from './documents/index.ts';

@@ -997,7 +997,7 @@ export const en: Catalogue = {
     'cloth.apart':
       'Not to be had from the folded cloth ({lay}), so cut in a single layer from the cloth opened out: pieces of {wearers}.',
     'cloth.byEye':
-      'Laid by hand, skirt after skirt: the pattern does not meet, and no room is kept between the pieces. Look for a lay that minds them.',
+      'Laid by hand, skirt after skirt: the pattern does not meet, and no room is kept between the pieces. A lay in one layer that is looked for minds them.',
     'cloth.noWay':
       '{wearer}: the pieces are too large for this cloth, whichever way it is laid. Take wider cloth, or a cut in more pieces.',
     'cloth.notEnoughFor':
@@ -2237,6 +2237,14 @@ export const en: Catalogue = {
     chalkCaption:
       'Numbers at the edges: how far along, from the {left} at the left. Numbers at the corners: how far across, from the {top} at the top. Chalk the corners, then join them; a curve is chalked by the chart of the piece, on the skirt’s card.',
     washedCaption: 'All distances are on the washed cloth.',
+    stripesAt:
+      'Thin lines along: a stripe of the pattern {at} from the {edge} above, then one every {step}. Put one there.',
+    bandsAt:
+      'Thin lines across: a band of the pattern {at} from the {edge} at the left, then one every {step}. Trim the end so that one lies there.',
+    patternMeets: 'Read off this lay, at the stitching the pattern meets within {off} {seams}.',
+    meetsWhole: '{count, plural, one {along # whole seam} other {along # whole seams}}',
+    meetsNotch:
+      '{count, plural, one {at the notch, else the hem, of # seam} other {at the notch, else the hem, of # seams}} whose edges slope unlike',
     stretch: 'From {from} to {to} along',
     number: 'No.',
     whose: 'Whose',

@@ -1115,7 +1115,7 @@ export const fr: Catalogue = {
     'cloth.apart':
       'Impossibles à couper dans le tissu plié ({lay}), donc coupées en une seule épaisseur dans le tissu ouvert : des pièces de {wearers}.',
     'cloth.byEye':
-      'Posé à la main, jupe après jupe : le motif ne se raccorde pas, et rien n’est laissé entre les pièces. Cherchez un plan qui en tienne compte.',
+      'Posé à la main, jupe après jupe : le motif ne se raccorde pas, et rien n’est laissé entre les pièces. Un plan cherché, en une épaisseur, en tient compte.',
     'cloth.noWay':
       '{wearer} : les pièces sont trop grandes pour ce tissu, de quelque façon qu’on le pose. Prenez un tissu plus large, ou une coupe en plus de pièces.',
     'cloth.notEnoughFor':
@@ -2394,6 +2394,15 @@ export const fr: Catalogue = {
     chalkCaption:
       'Nombres aux bords : la distance en long, à partir du bord de gauche ({left}). Nombres aux coins : la distance en travers, à partir du bord du haut ({top}). Tracez les coins, puis joignez-les ; une courbe se trace d’après le tableau de la pièce, sur la fiche de la jupe.',
     washedCaption: 'Toutes les distances sont sur le tissu lavé.',
+    stripesAt:
+      'Lignes fines en long\u00a0: une rayure du motif à {at} du bord du haut ({edge}), puis une tous les {step}. Placez-en une là.',
+    bandsAt:
+      'Lignes fines en travers\u00a0: une bande du motif à {at} du bord de gauche ({edge}), puis une tous les {step}. Coupez le bout pour qu’une s’y trouve.',
+    patternMeets: 'Lu sur ce plan, à la piqûre le motif se raccorde à {off} près {seams}.',
+    meetsWhole:
+      '{count, plural, one {sur toute la longueur de # couture} other {sur toute la longueur de # coutures}}',
+    meetsNotch:
+      '{count, plural, one {au cran, sinon à l’ourlet, de # couture} other {au cran, sinon à l’ourlet, de # coutures}} dont les bords n’ont pas la même pente',
     stretch: 'De {from} à {to} en long',
     number: 'Nº',
     whose: 'Pour',

@@ -32,6 +32,13 @@ export interface WorkshopWords {
   /** `{left}`, `{top}`. */
   readonly chalkCaption: string;
   readonly washedCaption: string;
+  /** `{at}`, `{step}`, `{edge}`: lines of a pattern that run along the cloth; across it. */
+  readonly stripesAt: string;
+  readonly bandsAt: string;
+  /** `{off}`, `{seams}`: `meetsWhole` and `meetsNotch`, each with its `{count}`. */
+  readonly patternMeets: string;
+  readonly meetsWhole: string;
+  readonly meetsNotch: string;
   /** `{from}`, `{to}`. */
   readonly stretch: string;
   readonly number: string;

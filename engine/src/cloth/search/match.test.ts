@@ -47,6 +47,8 @@ describe('a pattern that has to meet', () => {
     const { found, wanted } = laidOn(pattern, raw);
     expect(found.fits).toBe(true);
     const meets = seamMeets(found, [wanted]);
+    // Laid on another thread, or kept, its panels are copies.
+    expect(seamMeets(structuredClone(found), [wanted])).toEqual(meets);
     expect(meets.length).toBe(wanted.seams.length);
     const off = meets.filter((each) => each.off.value > MEETS);
     const told = found.notices.filter(({ code }) => code === 'cloth.seamNotMatched');

@@ -29,10 +29,13 @@ export function seamMeets(
 ): SeamMeet[] {
   const { pattern } = fabric;
   if (!pattern) return [];
+  // A lay may come from another thread: its panels are copies, told by name and number.
+  const isSame = (one: Panel, other: Panel): boolean =>
+    one.name === other.name && one.number === other.number;
   const placesOf = (wearer: string, panel: Panel): OnTable | null => {
     for (const table of tables)
       for (const piece of table.pieces)
-        if (piece.wearer === wearer && piece.panels.includes(panel) && !piece.onFold)
+        if (piece.wearer === wearer && !piece.onFold && piece.panels.some((each) => isSame(each, panel)))
           return liesAs(piece, panel)?.at ?? null;
     return null;
   };

@@ -19,13 +19,14 @@ import {
   buyLength,
   clothName,
   lengthTitle,
-  NOT_KNOWN,
   savedText,
+  usedLength,
   wayRemarks,
   wayWords,
   workingsOf,
 } from './clothTexts.ts';
 import { namesOnTable, piecesTable } from './laidPieces.ts';
+import { meetsText, patternTexts } from './patternTexts.ts';
 
 /** Most and least of paper that the cloth's width takes in a drawing to chalk from. */
 const DEEPEST = mm(120);
@@ -47,7 +48,9 @@ export function clothBlocks(
   return [
     heading(2, title),
     ...steps,
-    ...(chosen.fits ? workingsOf(chosen, speaker) : []).map((line) => paragraph(line)),
+    ...(chosen.fits ? [...workingsOf(chosen, speaker), ...meetsText(cloth, speaker)] : []).map((line) =>
+      paragraph(line),
+    ),
     heading(3, workshop.waysHeading),
     waysTable(cloth, speaker),
     ...chosen.tables.flatMap((each) => [
@@ -68,9 +71,9 @@ function waysTable({ ways, chosen }: PlannedCloth, speaker: Speaker): Block {
         bold(lays[way.kind]),
         plain(`\n${[wayRemarks(way, way === chosen, speaker), ...wayWords(way, speaker)].join('\n')}`),
       ],
-      way.fits ? speaker.value(way.clothBefore) : NOT_KNOWN,
-      way.fits ? savedText(way, speaker) : NOT_KNOWN,
-      way.fits ? [bold(buyLength(way, speaker))] : NOT_KNOWN,
+      usedLength(way, speaker),
+      savedText(way, speaker),
+      [bold(buyLength(way, speaker))],
     ]),
   );
 }
@@ -79,7 +82,14 @@ function waysTable({ ways, chosen }: PlannedCloth, speaker: Speaker): Block {
 function lengthBlocks(each: FoundTable, cloth: PlannedCloth, speaker: Speaker, width: Mm): Block[] {
   const { workshop } = speaker.words;
   const nameOf = namesOnTable(cloth, speaker);
-  const drawings = chalkedLay(each, { speaker, nameOf, width, most: DEEPEST, least: SHALLOWEST });
+  const drawings = chalkedLay(each, {
+    speaker,
+    nameOf,
+    fabric: cloth.chosen.fabric,
+    width,
+    most: DEEPEST,
+    least: SHALLOWEST,
+  });
   const caption = `${speaker.text(workshop.chalkCaption, {
     left: speaker.words.tableEdges[each.left],
     top: speaker.words.tableEdges[each.top],
@@ -87,6 +97,9 @@ function lengthBlocks(each: FoundTable, cloth: PlannedCloth, speaker: Speaker, w
   return [
     ...drawings.map((drawn) => figure(drawn)),
     paragraph(caption, { size: 'small', quiet: true }),
+    ...patternTexts(each, cloth.chosen, speaker).map((line) =>
+      paragraph(line, { size: 'small', quiet: true }),
+    ),
     piecesTable(each, cloth, speaker),
   ];
 }
@@ -100,6 +113,7 @@ export const lengthPictures = (cloth: PlannedCloth, speaker: Speaker, look: Leng
     chalkedSheet(each, {
       speaker,
       nameOf: namesOnTable(cloth, speaker),
+      fabric: cloth.chosen.fabric,
       width: PICTURE_WIDTH,
       most: DEEPEST,
       least: SHALLOWEST,

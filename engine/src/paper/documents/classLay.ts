@@ -15,7 +15,7 @@ import {
   type Block,
 } from '../layout/index.ts';
 import { clothBlocks } from './chalkBlocks.ts';
-import { buyLength, clothName, leftTexts, savedText } from './clothTexts.ts';
+import { buyLength, clothName, leftText, savedText, usedLength } from './clothTexts.ts';
 import { namedSheet, titleOf } from './paperSet.ts';
 import { shelfTexts } from './shelfTexts.ts';
 
@@ -84,9 +84,9 @@ export function clothsTable({ plan, speaker }: Pick<ClassPaperInput, 'plan' | 's
       [bold(clothName(cloth, speaker))],
       ...(isOne ? [] : [cloth.shares.map(({ skirt }) => skirt.label).join(', ')]),
       lays[cloth.chosen.kind],
-      speaker.value(cloth.chosen.clothBefore),
+      usedLength(cloth.chosen, speaker),
       savedText(cloth.chosen, speaker),
-      leftTexts(cloth.chosen, speaker).join('\n') || workshop.nothing,
+      leftText(cloth.chosen, speaker, '\n'),
       [bold(buyLength(cloth.chosen, speaker))],
     ]),
   );

@@ -16,19 +16,31 @@ function plainName({ options, shares }: Pick<PlannedCloth, 'options' | 'shares'>
 
 const NOTHING = 0.5;
 /** What a lay saves against the same skirts laid by hand, one after the other. */
-export function savedText({ saved }: FoundCloth, speaker: Speaker): string {
-  if (!saved) return NOT_KNOWN;
+export function savedText({ saved, fits }: FoundCloth, speaker: Speaker): string {
+  if (!saved || !fits) return NOT_KNOWN;
   return saved.value > NOTHING ? speaker.value(saved) : speaker.words.workshop.nothing;
 }
 
 /** Where there is nothing to compare with, or nothing to tell. */
 export const NOT_KNOWN = '–';
 
-export const buyLength = ({ toBuy }: FoundCloth, speaker: Speaker): string =>
-  toBuy.value > NOTHING ? speaker.value(toBuy) : speaker.words.workshop.nothing;
+/** What a lay uses before the wash; nothing is told of one that does not fit. */
+export const usedLength = ({ clothBefore, fits }: FoundCloth, speaker: Speaker): string =>
+  fits ? speaker.value(clothBefore) : NOT_KNOWN;
+
+export function buyLength({ toBuy, fits }: FoundCloth, speaker: Speaker): string {
+  if (!fits) return NOT_KNOWN;
+  return toBuy.value > NOTHING ? speaker.value(toBuy) : speaker.words.workshop.nothing;
+}
+
+/** What is left of all lengths together; told as nothing where there is only a rag. */
+export function leftText(found: FoundCloth, speaker: Speaker, between = '; '): string {
+  if (!found.fits) return NOT_KNOWN;
+  return leftTexts(found, speaker).join(between) || speaker.words.workshop.nothing;
+}
 
 /** The largest rectangle left of each length, as a tape measures it once it is cut out. */
-export const leftTexts = ({ tables }: FoundCloth, speaker: Speaker): string[] =>
+const leftTexts = ({ tables }: FoundCloth, speaker: Speaker): string[] =>
   tables.flatMap(({ leftOver }) =>
     leftOver
       ? [

@@ -7,12 +7,21 @@ import { paperNames } from './paperSet.ts';
 import { ribbonList } from './ribbonList.ts';
 import { shoppingList } from './shoppingList.ts';
 
-export { buyLength, clothName, leftTexts, lengthTitle, savedText, wayRemarks } from './clothTexts.ts';
+export {
+  buyLength,
+  clothName,
+  leftText,
+  lengthTitle,
+  savedText,
+  usedLength,
+  wayRemarks,
+} from './clothTexts.ts';
 export { lengthPictures } from './chalkBlocks.ts';
 export { shelfTexts } from './shelfTexts.ts';
 export { classLayPaper, classTitle, type ClassPaperInput } from './classLay.ts';
 export { classCards } from './classCards.ts';
 export { namesOnTable, toldPieces } from './laidPieces.ts';
+export { meetsText, patternTexts } from './patternTexts.ts';
 export { buyText } from './shoppingList.ts';
 export { cheaperThan, layRemarks, wayLengths } from './wayTexts.ts';
 export { haveLines, haveTitle, haveWorkings } from './haveTexts.ts';

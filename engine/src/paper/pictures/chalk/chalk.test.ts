@@ -114,6 +114,7 @@ describe('a cloth drawn to chalk from', () => {
   const look = {
     speaker,
     nameOf: namesOnTable(cloth, speaker),
+    fabric: { pattern: null },
     width: mm(188),
     most: mm(96),
     least: mm(46),

@@ -1,4 +1,4 @@
-import type { FoundTable } from '../../../cloth/index.ts';
+import type { Fabric, FoundTable } from '../../../cloth/index.ts';
 import { point } from '../../../geometry/index.ts';
 import { mm, type Mm } from '../../../units/index.ts';
 import type { Speaker } from '../../../words/index.ts';
@@ -19,6 +19,7 @@ import { fitPoint, type Fit } from '../fit.ts';
 import { cornerLabel } from './cornerLabel.ts';
 import { edgeNames, edges, holes, leftOver } from './clothMarks.ts';
 import { edgeScale, namedWithin, scaleDepth, type EdgeValue, type Taken } from './labels.ts';
+import { patternLines } from './patternLines.ts';
 import { numbered, type NumberedPiece } from './numbered.ts';
 import { cornersHere, namesOf, shapeOf, shareHere, titleOf } from './pieceMarks.ts';
 import { stretchesOf, type Stretch } from './stretches.ts';
@@ -29,6 +30,8 @@ export interface ChalkedLook {
   readonly speaker: Speaker;
   /** What a piece is called; whose it is stands before it. */
   readonly nameOf: (piece: FoundTable['pieces'][number]) => string;
+  /** Of the cloth: its pattern is drawn. */
+  readonly fabric: Pick<Fabric, 'pattern'>;
   /** Width of the paper. */
   readonly width: Mm;
   /** The cloth is drawn no deeper than this, and where it is long no shallower than the least. */
@@ -84,7 +87,7 @@ function stretchDrawing(
   { from, to }: Stretch,
   scale: number,
   several: boolean,
-  { speaker, nameOf, width, cloth, wearer }: ChalkedLook,
+  { speaker, nameOf, fabric, width, cloth, wearer }: ChalkedLook,
 ): Drawing {
   const { workshop } = speaker.words;
   const here = pieces.filter(({ box }) => box.right > from + 1 && box.left < to - 1);
@@ -98,8 +101,15 @@ function stretchDrawing(
   const right = fit.dx + Math.min(to, table.along) * scale;
   const height = y + across + under + scaleDepth(lower) + EDGE_WORDS;
   const dress = cloth
-    ? { cloth, piece: mixed(cloth, chalkOn(cloth), 0.16), line: chalkOn(cloth) }
-    : { cloth: inks.wash, piece: inks.paper, line: inks.ink };
+    ? {
+        cloth,
+        piece: mixed(cloth, chalkOn(cloth), 0.16),
+        line: chalkOn(cloth),
+        thin: mixed(cloth, chalkOn(cloth), 0.45),
+      }
+    : { cloth: inks.wash, piece: inks.paper, line: inks.ink, thin: inks.rule };
+  const isHers = ({ piece }: NumberedPiece): boolean => wearer !== undefined && piece.wearer === wearer;
+  const sheet = { from, to, left: SIDE.left, right, y, across };
   const taken: Taken = [];
   const shapes = here.map((each) => ({ each, ...shapeOf(each, from, to, fit) }));
   const names = shapes.flatMap(({ each, corners }) => {
@@ -138,31 +148,30 @@ function stretchDrawing(
           ]
         : []),
       rectangle(SIDE.left, y, right - SIDE.left, across, { ...clothStyle, stroke: null, fill: dress.cloth }),
-      ...edges(table, { from, to, left: SIDE.left, right, y, across }),
+      ...edges(table, sheet),
+      ...shapes.map(({ each, fill }) =>
+        area(fill, {
+          stroke: null,
+          fill: dress.piece,
+          pattern: isHers(each) ? 'diagonal' : 'none',
+        }),
+      ),
+      ...patternLines(table, fabric, sheet, fit, dress.thin),
       ...holes(table, { from, to }, fit, speaker),
       ...leftOver(table, { from, to }, fit, speaker),
-      ...shapes.flatMap(({ each, fill, lines }) => {
-        const isHers = wearer !== undefined && each.piece.wearer === wearer;
-        return [
-          area(fill, { stroke: null, fill: dress.piece, pattern: isHers ? 'diagonal' : 'none' }),
-          stroke(lines, {
-            ...chalkLine,
-            stroke: dress.line,
-            ...(isHers ? { dash: 'solid', width: HERS } : {}),
-          }),
-        ];
-      }),
+      ...shapes.map(({ each, lines }) =>
+        stroke(lines, {
+          ...chalkLine,
+          stroke: dress.line,
+          ...(isHers(each) ? { dash: 'solid', width: HERS } : {}),
+        }),
+      ),
       ...names,
       ...cornerWords,
       ...edgeScale(upper, y - over, 'up', { from: SIDE.left, to: width - 2 }),
       ...edgeScale(lower, y + across + under, 'down', { from: SIDE.left, to: width - 2 }),
       ...edgeNames(table, speaker, {
-        from,
-        to,
-        left: SIDE.left,
-        right,
-        y,
-        across,
+        ...sheet,
         over: over + scaleDepth(upper),
         under: under + scaleDepth(lower),
       }),

@@ -1,0 +1,37 @@
+import { seamMeets, type FoundCloth, type FoundTable } from '../../cloth/index.ts';
+import { mm } from '../../units/index.ts';
+import type { Speaker } from '../../words/index.ts';
+import { jobOf, type PlannedCloth } from '../../workshop/index.ts';
+import { repeatsOn } from '../pictures/chalk/patternLines.ts';
+
+/** Where the lines of the cloth's pattern lie on a table: the first of them, and how far it is to the next. */
+export function patternTexts(
+  table: FoundTable,
+  { fabric }: Pick<FoundCloth, 'fabric'>,
+  speaker: Speaker,
+): string[] {
+  const { workshop, tableEdges } = speaker.words;
+  const { across, along } = repeatsOn(table, fabric);
+  const said = (text: string, { at, step }: NonNullable<typeof across>, edge: string): string =>
+    speaker.text(text, { at: speaker.length(mm(at)), step: speaker.length(mm(step)), edge });
+  return [
+    ...(across ? [said(workshop.stripesAt, across, tableEdges[table.top])] : []),
+    ...(along ? [said(workshop.bandsAt, along, tableEdges[table.left])] : []),
+  ];
+}
+
+/** How closely a pattern that has to meet does so at the stitching, read off the lay; nothing where none has to. */
+export function meetsText(cloth: PlannedCloth, speaker: Speaker): string[] {
+  const { tables, fabric } = cloth.chosen;
+  if (fabric.pattern?.match !== true) return [];
+  const seams = seamMeets({ tables, fabric }, jobOf(cloth).wanted);
+  if (seams.length === 0) return [];
+  const { workshop } = speaker.words;
+  const whole = seams.filter((seam) => seam.whole).length;
+  const some = (text: string, count: number): string[] => (count > 0 ? [speaker.text(text, { count })] : []);
+  const said = [...some(workshop.meetsWhole, whole), ...some(workshop.meetsNotch, seams.length - whole)];
+  // Closer than a mark is not told by a tape.
+  const marks = cloth.shares.map(({ skirt }) => skirt.plan.request.mark);
+  const off = mm(Math.max(...marks, ...seams.map((seam) => seam.off.value)));
+  return [speaker.text(workshop.patternMeets, { seams: said.join(', '), off: speaker.length(off) })];
+}
