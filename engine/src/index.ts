@@ -99,6 +99,7 @@ export {
   classTitle,
   clothCalled,
   clothName,
+  clothTitle,
   clothSwatches,
   layDocument,
   lengthTitle,

@@ -2,6 +2,7 @@ import {
   buyLength,
   classTitle,
   clothName,
+  clothTitle,
   layKinds,
   leftText,
   lengthTitle,
@@ -73,23 +74,21 @@ function clothLines(cloth: PlannedCloth, { plan, speaker, style, width }: LayTex
     remarksOf(way, way === chosen, speaker),
   ]);
   return [
-    style.heading(
-      speaker.text(workshop.clothHeading, { cloth: clothName(cloth, speaker), lay: chosen.kind }),
-    ),
+    style.heading(clothTitle(cloth, speaker)),
     ...(plan.skirts.length > 1 ? wrapText(`  ${whose.join(', ')}`, width) : []),
     ...textTable(
       { head: ['', workshop.used, workshop.saved, papers.toBuy, ''], rows, right: [1, 2, 3] },
       width,
     ),
-    ...chosen.tables.flatMap((table) =>
+    ...(chosen.fits ? chosen.tables : []).flatMap((table) =>
       indented(
         `${speaker.text(papers.lead, { what: lengthTitle(table, speaker) })} ${speaker.text(workshop.outlines, { pieces: table.pieces.length })}`,
         width,
       ),
     ),
     ...[
-      ...chosen.tables.flatMap((table) => patternTexts(table, chosen, speaker)),
-      ...(chosen.fits ? meetsText(cloth, speaker) : []),
+      ...(chosen.fits ? chosen.tables.flatMap((table) => patternTexts(table, chosen, speaker)) : []),
+      ...meetsText(cloth, speaker),
     ].flatMap((line) => indented(line, width)),
   ];
 }

@@ -82,6 +82,7 @@ export type ClothNoticeCode =
   | 'cloth.seamNotMatched'
   | 'cloth.cantMatch'
   | 'cloth.otherWay'
+  | 'cloth.nobodyThisWay'
   | 'cloth.apart'
   | 'cloth.byEye'
   | 'cloth.noWay'

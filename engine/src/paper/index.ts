@@ -33,6 +33,7 @@ export {
   shelfTexts,
   classTitle,
   clothName,
+  clothTitle,
   threadCaption,
   threadName,
   underText,

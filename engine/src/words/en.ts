@@ -992,6 +992,7 @@ export const en: Catalogue = {
       'Not one row of the usual ribbon has room on the longest. Take narrower ribbon, or a longer piece of cloth.',
     'have.spoilt':
       'It has spoilt places: what is told here is cut from the longest stretch between them, {clear}. A closer lay may find room for more.',
+    'cloth.nobodyThisWay': 'Not one of these skirts can be laid in this way on cloth of this width.',
     'cloth.otherWay':
       'Can’t be laid in this way ({lay}): {wearers}. There the way that takes least cloth is taken.',
     'cloth.apart':
@@ -2085,6 +2086,7 @@ export const en: Catalogue = {
     stitchWidth: '{stitch}, {length} long, {width} wide',
     teachings: 'What I was taught',
     lead: '{what}:',
+    semicolon: ';',
     localRules: 'Local rules come first wherever they differ.',
     estimate: '{value} ± {plusMinus}',
     chalkedAs: '{exact}, chalked as {value}',
@@ -2218,6 +2220,7 @@ export const en: Catalogue = {
     leftOverHeading: 'Left in one piece, along × across',
     nothing: 'nothing',
     clothHeading: '{cloth}: {lay}',
+    clothHeadingNone: '{cloth}: fits in no way',
     waysHeading: 'The ways to lay it, side by side',
     asksHeading: 'What each way asks of your hands',
     fromBolt: 'From the bolt',
@@ -2564,7 +2567,7 @@ export const en: Catalogue = {
     layTaken: 'taken',
     layTake: 'Lay it this way',
     layCheaper:
-      '{why, select, folds {Its marks are made at the folds: that is why it is folded in four.} other {}} Another way ({lay}) would take {buy}.',
+      '{why, select, folds {Its marks are made at the folds: that is why it is folded in four. Another} other {Another}} way ({lay}) would take {buy}.',
     layAuto: 'Let it choose',
     layTooSmall: 'does not fit',
     layBuy: 'To buy',

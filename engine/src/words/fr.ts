@@ -1110,6 +1110,8 @@ export const fr: Catalogue = {
       'Pas un seul rang du ruban habituel ne trouve place sur la plus longue. Prenez un ruban plus étroit, ou un coupon plus long.',
     'have.spoilt':
       'Il y a des endroits abîmés : ce qui est dit ici se coupe dans la plus longue partie entre eux, {clear}. Un plan serré peut y trouver plus de place.',
+    'cloth.nobodyThisWay':
+      'Aucune de ces jupes ne peut être placée de cette façon sur un tissu de cette largeur.',
     'cloth.otherWay':
       'Impossible de cette façon ({lay}) : {wearers}. Là, c’est la façon qui prend le moins de tissu.',
     'cloth.apart':
@@ -2240,6 +2242,7 @@ export const fr: Catalogue = {
     stitchWidth: '{stitch}, longueur {length}, largeur {width}',
     teachings: 'Ce qu’on m’a enseigné',
     lead: '{what} :',
+    semicolon: '\u00a0;',
     localRules: 'Là où elles diffèrent, les règles locales passent avant.',
     estimate: '{value} ± {plusMinus}',
     chalkedAs: '{exact}, tracé à {value}',
@@ -2375,6 +2378,7 @@ export const fr: Catalogue = {
     leftOverHeading: 'Reste d’un seul tenant, en long × en travers',
     nothing: 'rien',
     clothHeading: '{cloth} : {lay}',
+    clothHeadingNone: '{cloth}\u00a0: aucune façon ne convient',
     waysHeading: 'Les façons de le poser, côte à côte',
     asksHeading: 'Ce que chaque façon demande aux mains',
     fromBolt: 'Du rouleau',
@@ -2728,7 +2732,7 @@ export const fr: Catalogue = {
     layTaken: 'retenue',
     layTake: 'Le placer ainsi',
     layCheaper:
-      '{why, select, folds {Ses marques se font aux plis\u00a0: c’est pourquoi il est plié en quatre.} other {}} Autre façon ({lay})\u00a0: il faudrait {buy}.',
+      '{why, select, folds {Ses marques se font aux plis\u00a0: c’est pourquoi il est plié en quatre. Autre} other {Autre}} façon ({lay})\u00a0: il faudrait {buy}.',
     layAuto: 'Choix automatique',
     layTooSmall: 'ne tient pas',
     layBuy: 'À acheter',

@@ -17,6 +17,8 @@ export interface WorkshopWords {
   readonly nothing: string;
   /** `{cloth}`, `{lay}`. */
   readonly clothHeading: string;
+  /** The same where it fits in no way: `{cloth}`. */
+  readonly clothHeadingNone: string;
   readonly waysHeading: string;
   readonly asksHeading: string;
   readonly fromBolt: string;

@@ -4,7 +4,7 @@ import { caution, problem } from '../codes.ts';
 import type { Fabric } from '../fabric.ts';
 import type { Lay } from '../lays/lay.ts';
 import type { LayKind } from '../options.ts';
-import { assembled } from '../job/assembled.ts';
+import { assembled, nothing } from '../job/assembled.ts';
 import { takenBefore } from '../job/before.ts';
 import { boundOf } from '../job/bound.ts';
 import type { ClothJob, ClothLength, FoundCloth } from '../job/found.ts';
@@ -22,7 +22,7 @@ export interface HandSkirt {
 /**
  * The skirts of one cloth laid one after the other in one way, as they are laid by hand: the oldest length first,
  * each skirt on the first length that is long enough. A skirt that can't be laid this way is laid in the way that takes
- * least of it. Never a search: it is there at once.
+ * least of it; where none can be, the way does not fit. Never a search: it is there at once.
  */
 export function layByHand(skirts: readonly HandSkirt[], job: ClothJob, kind: LayKind): FoundCloth {
   const { fabric, lengths } = job;
@@ -42,6 +42,8 @@ export function layByHand(skirts: readonly HandSkirt[], job: ClothJob, kind: Lay
     const isFree = lengths.map((length) => isAsTheBolt(length, fabric));
     return [{ of, on: (at) => (isFree[at] ? lay : undefined), anyhow: lay }];
   });
+  if (others.length === skirts.length && others.length > 0)
+    return assembled({ job, way: kind, handBefore: null }, nothing([problem('cloth.nobodyThisWay')]));
   const laid = inTurn(able, job);
   for (const { of, lay } of laid.filter(({ short }) => short))
     notices.push(problem('cloth.notEnoughFor', { wearer: of.wearer || 'nobody', needed: lay.clothBefore }));

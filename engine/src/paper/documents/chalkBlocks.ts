@@ -17,7 +17,7 @@ import {
 import { chalkedLay, chalkedSheet, type ChalkedLook } from '../pictures/chalk/chalkedLay.ts';
 import {
   buyLength,
-  clothName,
+  clothTitle,
   lengthTitle,
   savedText,
   usedLength,
@@ -44,22 +44,24 @@ export function clothBlocks(
 ): Block[] {
   const { workshop } = speaker.words;
   const { chosen } = cloth;
-  const title = speaker.text(workshop.clothHeading, { cloth: clothName(cloth, speaker), lay: chosen.kind });
   return [
-    heading(2, title),
+    heading(2, clothTitle(cloth, speaker)),
     ...steps,
-    ...(chosen.fits ? [...workingsOf(chosen, speaker), ...meetsText(cloth, speaker)] : []).map((line) =>
+    ...[...(chosen.fits ? workingsOf(chosen, speaker) : []), ...meetsText(cloth, speaker)].map((line) =>
       paragraph(line),
     ),
     heading(3, workshop.waysHeading),
     waysTable(cloth, speaker),
-    ...chosen.tables.flatMap((each) => [
+    ...tablesIn(cloth).flatMap((each) => [
       pageBreak,
       heading(3, lengthTitle(each, speaker)),
       ...lengthBlocks(each, cloth, speaker, width),
     ]),
   ];
 }
+
+/** The lengths to chalk: none where something on them does not fit. */
+const tablesIn = ({ chosen }: PlannedCloth): readonly FoundTable[] => (chosen.fits ? chosen.tables : []);
 
 /** Every way side by side: what it takes and saves, what it asks of her hands. */
 function waysTable({ ways, chosen }: PlannedCloth, speaker: Speaker): Block {
@@ -109,7 +111,7 @@ export type LengthLook = Partial<Pick<ChalkedLook, 'width' | 'least' | 'cloth' |
 
 /** Each length of the chosen lay as a drawing of its own, all its stretches in one. */
 export const lengthPictures = (cloth: PlannedCloth, speaker: Speaker, look: LengthLook = {}): Drawing[] =>
-  cloth.chosen.tables.map((each) =>
+  tablesIn(cloth).map((each) =>
     chalkedSheet(each, {
       speaker,
       nameOf: namesOnTable(cloth, speaker),

@@ -10,7 +10,7 @@ test.each(['en', 'fr'] as const)(
     const speaker = speakerOf(plan.request);
     let told = 0;
     for (const { chosen } of plan.cloths) {
-      const texts = leftText(chosen, speaker).split('; ');
+      const texts = leftText(chosen, speaker).split(`${speaker.words.papers.semicolon} `);
       const sizes = chosen.tables.flatMap(({ leftOver }) => (leftOver ? [leftOver.opened] : []));
       for (const [i, { along, across }] of sizes.entries()) {
         expect(texts[i]).toMatch(new RegExp(`${speaker.length(along)} × ${speaker.length(across)}$`));

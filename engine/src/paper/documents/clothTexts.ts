@@ -7,6 +7,16 @@ import type { PlannedCloth } from '../../workshop/index.ts';
 export const clothName = ({ name, options, shares }: PlannedCloth, speaker: Speaker): string =>
   name || options.name || plainName({ options, shares }, speaker);
 
+/** A cloth and the way it is laid; that it fits in none. */
+export function clothTitle(cloth: PlannedCloth, speaker: Speaker): string {
+  const { clothHeading, clothHeadingNone } = speaker.words.workshop;
+  const { kind, fits } = cloth.chosen;
+  return speaker.text(fits ? clothHeading : clothHeadingNone, {
+    cloth: clothName(cloth, speaker),
+    lay: kind,
+  });
+}
+
 function plainName({ options, shares }: Pick<PlannedCloth, 'options' | 'shares'>, speaker: Speaker): string {
   const { workshop, items } = speaker.words;
   if (shares.every(({ which }) => which === 'lining')) return items.lining;
@@ -34,7 +44,11 @@ export function buyLength({ toBuy, fits }: FoundCloth, speaker: Speaker): string
 }
 
 /** What is left of all lengths together; told as nothing where there is only a rag. */
-export function leftText(found: FoundCloth, speaker: Speaker, between = '; '): string {
+export function leftText(
+  found: FoundCloth,
+  speaker: Speaker,
+  between = speaker.words.papers.semicolon,
+): string {
   if (!found.fits) return NOT_KNOWN;
   return leftTexts(found, speaker).join(between) || speaker.words.workshop.nothing;
 }

@@ -10,6 +10,7 @@ import { shoppingList } from './shoppingList.ts';
 export {
   buyLength,
   clothName,
+  clothTitle,
   leftText,
   lengthTitle,
   savedText,

@@ -22,8 +22,8 @@ export function patternTexts(
 
 /** How closely a pattern that has to meet does so at the stitching, read off the lay; nothing where none has to. */
 export function meetsText(cloth: PlannedCloth, speaker: Speaker): string[] {
-  const { tables, fabric } = cloth.chosen;
-  if (fabric.pattern?.match !== true) return [];
+  const { tables, fabric, fits } = cloth.chosen;
+  if (!fits || fabric.pattern?.match !== true) return [];
   const seams = seamMeets({ tables, fabric }, jobOf(cloth).wanted);
   if (seams.length === 0) return [];
   const { workshop } = speaker.words;
