@@ -104,7 +104,7 @@ export {
   layDocument,
   lengthTitle,
   lengthPictures,
-  leftText,
+  leftTexts,
   savedText,
   toldPieces,
   wayLengths,

@@ -37,7 +37,7 @@ export {
   threadCaption,
   threadName,
   underText,
-  leftText,
+  leftTexts,
   lengthPictures,
   lengthTitle,
   savedText,

@@ -2086,7 +2086,7 @@ export const en: Catalogue = {
     stitchWidth: '{stitch}, {length} long, {width} wide',
     teachings: 'What I was taught',
     lead: '{what}:',
-    semicolon: ';',
+    apart: '{one}; {other}',
     localRules: 'Local rules come first wherever they differ.',
     estimate: '{value} ± {plusMinus}',
     chalkedAs: '{exact}, chalked as {value}',

@@ -2242,7 +2242,7 @@ export const fr: Catalogue = {
     stitchWidth: '{stitch}, longueur {length}, largeur {width}',
     teachings: 'Ce qu’on m’a enseigné',
     lead: '{what} :',
-    semicolon: '\u00a0;',
+    apart: '{one}\u00a0; {other}',
     localRules: 'Là où elles diffèrent, les règles locales passent avant.',
     estimate: '{value} ± {plusMinus}',
     chalkedAs: '{exact}, tracé à {value}',

@@ -134,8 +134,8 @@ export interface PaperWords {
   readonly teachings: string;
   /** What something is about, before what there is to say of it. */
   readonly lead: string;
-  /** Between the items of a list whose items have commas. */
-  readonly semicolon: string;
+  /** `{one}`, `{other}`: two items of a list whose items have commas. */
+  readonly apart: string;
   readonly localRules: string;
   readonly estimate: string;
   readonly chalkedAs: string;

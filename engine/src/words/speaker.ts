@@ -39,6 +39,8 @@ export interface Speaker {
   readonly sentence: (sentence: Sentence) => string;
   /** Pieces by their names in the engine (`tier 2`, `part waistband`), as a list in a sentence. */
   readonly pieces: (names: readonly string[]) => string;
+  /** A list whose items have commas of their own; of none nothing. */
+  readonly apart: (items: readonly string[]) => string;
   readonly colour: (colour: Colour) => string;
   /** What a colour that somebody typed in this language is called in a document; null where it is of no known name. */
   readonly readColour: (typed: string) => string | null;
@@ -142,6 +144,8 @@ export function speakerOver(words: Catalogue, { language, measure, mark }: Speak
     sentence: ({ code, params, pieces }) =>
       text(words.sentences[code], { ...params, ...(pieces.length > 0 ? { pieces: listed(pieces) } : {}) }),
     pieces: listed,
+    apart: ([first = '', ...others]) =>
+      others.reduce((one, other) => text(words.papers.apart, { one, other }), first),
     colour: (colour) => (colour.preset ? words.colours[colour.preset] : colour.name),
     readColour: (typed) => {
       const preset = Object.entries(words.colours).find(([, name]) => plain(name) === plain(typed));

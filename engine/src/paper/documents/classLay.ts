@@ -15,7 +15,7 @@ import {
   type Block,
 } from '../layout/index.ts';
 import { clothBlocks } from './chalkBlocks.ts';
-import { buyLength, clothName, leftText, savedText, usedLength } from './clothTexts.ts';
+import { buyLength, clothName, leftTexts, savedText, usedLength } from './clothTexts.ts';
 import { namedSheet, titleOf } from './paperSet.ts';
 import { shelfTexts } from './shelfTexts.ts';
 
@@ -86,7 +86,7 @@ export function clothsTable({ plan, speaker }: Pick<ClassPaperInput, 'plan' | 's
       lays[cloth.chosen.kind],
       usedLength(cloth.chosen, speaker),
       savedText(cloth.chosen, speaker),
-      leftText(cloth.chosen, speaker, '\n'),
+      leftTexts(cloth.chosen, speaker).join('\n'),
       [bold(buyLength(cloth.chosen, speaker))],
     ]),
   );

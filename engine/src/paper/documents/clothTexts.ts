@@ -43,18 +43,15 @@ export function buyLength({ toBuy, fits }: FoundCloth, speaker: Speaker): string
   return toBuy.value > NOTHING ? speaker.value(toBuy) : speaker.words.workshop.nothing;
 }
 
-/** What is left of all lengths together; told as nothing where there is only a rag. */
-export function leftText(
-  found: FoundCloth,
-  speaker: Speaker,
-  between = speaker.words.papers.semicolon,
-): string {
-  if (!found.fits) return NOT_KNOWN;
-  return leftTexts(found, speaker).join(between) || speaker.words.workshop.nothing;
+/** What is left, of each length; nothing where there is only a rag. */
+export function leftTexts(found: FoundCloth, speaker: Speaker): string[] {
+  if (!found.fits) return [NOT_KNOWN];
+  const sizes = sizesLeft(found, speaker);
+  return sizes.length > 0 ? sizes : [speaker.words.workshop.nothing];
 }
 
 /** The largest rectangle left of each length, as a tape measures it once it is cut out. */
-const leftTexts = ({ tables }: FoundCloth, speaker: Speaker): string[] =>
+const sizesLeft = ({ tables }: FoundCloth, speaker: Speaker): string[] =>
   tables.flatMap(({ leftOver }) =>
     leftOver
       ? [

@@ -11,7 +11,7 @@ export {
   buyLength,
   clothName,
   clothTitle,
-  leftText,
+  leftTexts,
   lengthTitle,
   savedText,
   usedLength,

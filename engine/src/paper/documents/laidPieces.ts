@@ -57,7 +57,7 @@ export function piecesTable(each: FoundTable, cloth: Pick<PlannedCloth, 'shares'
     const told = corners.map(({ x, y }) =>
       speaker.text(workshop.corner, { along: length(x, speaker), across: length(y, speaker) }),
     );
-    return isBox ? workshop.allRound : told.join(`${speaker.words.papers.semicolon} `);
+    return isBox ? workshop.allRound : speaker.apart(told);
   };
   return table(
     [

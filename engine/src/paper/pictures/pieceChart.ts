@@ -67,8 +67,7 @@ export function pieceChart(
     ...piece,
     notes: piece.notes.filter((each) => !shared.includes(each)),
   }));
-  const each =
-    shared.length === 0 ? '' : speaker.text(papers.pieceEach, { notes: shared.join(`${papers.semicolon} `) });
+  const each = shared.length === 0 ? '' : speaker.text(papers.pieceEach, { notes: speaker.apart(shared) });
   const foot = (y: number): Mark[] =>
     each === ''
       ? []
@@ -83,7 +82,7 @@ export function pieceChart(
     width: room.width,
     height: mm(Math.max(1, height + footHeight)),
     title: papers.piecesHeading,
-    description: speaker.text(papers.altPieces, { list: pieces.map(described).join(`${papers.semicolon} `) }),
+    description: speaker.text(papers.altPieces, { list: speaker.apart(pieces.map(described)) }),
     marks: [
       ...cells.map((cell) => group(cell.piece.title, cellMarks(cell, lookOf(cell.piece), ground))),
       ...foot(height + footHeight / 2),
