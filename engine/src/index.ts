@@ -108,6 +108,7 @@ export {
   savedText,
   toldPieces,
   wayLengths,
+  unusedTexts,
   usedLength,
   wayRemarks,
   cardFigures,

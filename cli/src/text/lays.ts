@@ -10,6 +10,7 @@ import {
   patternTexts,
   savedText,
   shelfTexts,
+  unusedTexts,
   usedLength,
   wayRemarks,
   type ClassPlan,
@@ -89,6 +90,7 @@ function clothLines(cloth: PlannedCloth, { plan, speaker, style, width }: LayTex
     ...[
       ...(chosen.fits ? chosen.tables.flatMap((table) => patternTexts(table, chosen, speaker)) : []),
       ...meetsText(cloth, speaker),
+      ...unusedTexts(cloth, speaker),
     ].flatMap((line) => indented(line, width)),
   ];
 }

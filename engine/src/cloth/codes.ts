@@ -85,6 +85,7 @@ export type ClothNoticeCode =
   | 'cloth.nobodyThisWay'
   | 'cloth.apart'
   | 'cloth.byEye'
+  | 'cloth.flawBeyond'
   | 'cloth.noWay'
   | 'cloth.notEnoughFor';
 

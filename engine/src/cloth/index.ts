@@ -49,5 +49,6 @@ export type { WhichCloth } from './piecesOf.ts';
 export { clothJobOf, piecesIn, wantedOf } from './job/wanted.ts';
 export { layByHand, type HandSkirt } from './hand/layByHand.ts';
 export { searchCloth } from './search/search.ts';
+export { flawsBeyond } from './flaws.ts';
 export { layFound } from './search/layFound.ts';
 export { seamMeets, type SeamMeet } from './search/meets.ts';

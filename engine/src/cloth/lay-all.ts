@@ -1,6 +1,7 @@
 import type { Notice } from '../figure/index.ts';
 import type { Skirt } from '../skirt/index.ts';
 import { caution, figure, problem } from './codes.ts';
+import { flawsBeyond } from './flaws.ts';
 import { readFabric, type Fabric } from './fabric.ts';
 import { crosswiseFold } from './lays/crosswiseFold.ts';
 import { doubleFold } from './lays/doubleFold.ts';
@@ -113,6 +114,7 @@ function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
   const wished = chosen.lay !== 'auto' && best.kind !== chosen.lay;
   const notices: Notice[] = [
     ...fabric.notices,
+    ...flawsBeyond(chosen),
     ...best.notices.filter(({ level }) => level === 'caution'),
     ...(best.fits
       ? []

@@ -42,6 +42,7 @@ export {
   lengthTitle,
   savedText,
   toldPieces,
+  unusedTexts,
   usedLength,
   wayRemarks,
   type ClassPaperInput,

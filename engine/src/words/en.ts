@@ -997,6 +997,8 @@ export const en: Catalogue = {
       'Can’t be laid in this way ({lay}): {wearers}. There the way that takes least cloth is taken.',
     'cloth.apart':
       'Not to be had from the folded cloth ({lay}), so cut in a single layer from the cloth opened out: pieces of {wearers}.',
+    'cloth.flawBeyond':
+      'Spoilt place {number} of length {at}{length, select, nobody {} other { (“{length}”)}} lies beyond that length: nothing goes round it. Measure it again, from the length’s beginning and from its edge.',
     'cloth.byEye':
       'Laid by hand, skirt after skirt: the pattern does not meet, and no room is kept between the pieces. A lay in one layer that is looked for minds them.',
     'cloth.noWay':
@@ -2226,6 +2228,7 @@ export const en: Catalogue = {
     fromBolt: 'From the bolt',
     fromLength: 'From the length at hand “{name}”, {length}',
     fromLengthPlain: 'From the length at hand, {length}',
+    notCutFrom: 'Nothing is cut from the length at hand{named, select, yes { “{name}”} other {}}, {length}.',
     openedOut: '{cloth}, opened out once the folded pieces are cut',
     asks: {
       'double fold': 'Folded in four: each line is chalked once and cut through four layers.',

@@ -1116,6 +1116,8 @@ export const fr: Catalogue = {
       'Impossible de cette façon ({lay}) : {wearers}. Là, c’est la façon qui prend le moins de tissu.',
     'cloth.apart':
       'Impossibles à couper dans le tissu plié ({lay}), donc coupées en une seule épaisseur dans le tissu ouvert : des pièces de {wearers}.',
+    'cloth.flawBeyond':
+      'L’endroit abîmé {number} du coupon {at}{length, select, nobody {} other { («\u00a0{length}\u00a0»)}} est au-delà de ce coupon\u00a0: rien ne l’évite. Mesurez-le encore, depuis le début du coupon et depuis son bord.',
     'cloth.byEye':
       'Posé à la main, jupe après jupe : le motif ne se raccorde pas, et rien n’est laissé entre les pièces. Un plan cherché, en une épaisseur, en tient compte.',
     'cloth.noWay':
@@ -2384,6 +2386,8 @@ export const fr: Catalogue = {
     fromBolt: 'Du rouleau',
     fromLength: 'Du coupon « {name} », {length}',
     fromLengthPlain: 'Du coupon, {length}',
+    notCutFrom:
+      'Rien n’est coupé dans le coupon{named, select, yes { «\u00a0{name}\u00a0»} other {}}, {length}.',
     openedOut: '{cloth}, déplié une fois coupées les pièces du tissu plié',
     asks: {
       'double fold': 'Plié en quatre : chaque ligne est tracée une fois et coupée dans quatre épaisseurs.',

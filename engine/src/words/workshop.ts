@@ -27,6 +27,8 @@ export interface WorkshopWords {
   readonly fromLengthPlain: string;
   /** `{cloth}`: which length. */
   readonly openedOut: string;
+  /** `{named}` (`yes`), `{name}`, `{length}`. */
+  readonly notCutFrom: string;
   readonly asks: Readonly<Record<LayKind, string>>;
   /** `{pieces}`. */
   readonly outlines: string;

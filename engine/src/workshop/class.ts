@@ -1,4 +1,4 @@
-import type { FoundCloth, LayKind } from '../cloth/index.ts';
+import { flawsBeyond, type FoundCloth, type LayKind } from '../cloth/index.ts';
 import type { Notice } from '../figure/index.ts';
 import type { StagedNotice } from '../plan/index.ts';
 import type { ClassRequest } from '../request/index.ts';
@@ -78,8 +78,8 @@ export function noticed(plan: Omit<ClassPlan, 'notices'>): ClassPlan {
   const ofSkirts = plan.skirts.flatMap(({ label, cloth, plan: { notices } }) =>
     notices.map((each): ClassNotice => ({ ...each, label, cloth })),
   );
-  const ofCloths = plan.cloths.flatMap(({ name, chosen }) =>
-    chosen.notices.map((notice: Notice): ClassNotice => ({
+  const ofCloths = plan.cloths.flatMap(({ name, options, chosen }) =>
+    [...flawsBeyond(options), ...chosen.notices].map((notice: Notice): ClassNotice => ({
       stage: 'cloth',
       notice,
       label: null,

@@ -20,6 +20,7 @@ import {
   clothTitle,
   lengthTitle,
   savedText,
+  unusedTexts,
   usedLength,
   wayRemarks,
   wayWords,
@@ -50,6 +51,7 @@ export function clothBlocks(
     ...[...(chosen.fits ? workingsOf(chosen, speaker) : []), ...meetsText(cloth, speaker)].map((line) =>
       paragraph(line),
     ),
+    ...unusedTexts(cloth, speaker).map((line) => paragraph(line)),
     heading(3, workshop.waysHeading),
     waysTable(cloth, speaker),
     ...tablesIn(cloth).flatMap((each) => [

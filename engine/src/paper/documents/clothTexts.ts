@@ -1,7 +1,7 @@
 import type { FoundCloth, FoundTable } from '../../cloth/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { clothCalled } from '../pictures/clothInks.ts';
-import type { PlannedCloth } from '../../workshop/index.ts';
+import { jobOf, type PlannedCloth } from '../../workshop/index.ts';
 
 /** What a cloth is called, on paper and in a table. */
 export const clothName = ({ name, options, shares }: PlannedCloth, speaker: Speaker): string =>
@@ -78,6 +78,23 @@ function lengthName({ name, length }: FoundTable['from'], speaker: Speaker): str
   return name === ''
     ? speaker.text(workshop.fromLengthPlain, { length: long })
     : speaker.text(workshop.fromLength, { name, length: long });
+}
+
+/** Lengths at hand that a lay leaves as they are. */
+export function unusedTexts(cloth: PlannedCloth, speaker: Speaker): string[] {
+  const { fits, tables } = cloth.chosen;
+  if (!fits) return [];
+  const cut = tables.filter(({ where }) => where === 'first' || where === 'another').map(({ from }) => from);
+  return jobOf(cloth).lengths.flatMap(({ name, length, width }) => {
+    if (length === null || length === 0) return [];
+    const at = cut.findIndex((each) => each.name === name && each.length === length && each.width === width);
+    if (at >= 0) {
+      cut.splice(at, 1);
+      return [];
+    }
+    const said = { named: name === '' ? 'no' : 'yes', name, length: speaker.length(length) };
+    return [speaker.text(speaker.words.workshop.notCutFrom, said)];
+  });
 }
 
 /** Whether a way is taken or can't be, what it asks, and how many outlines are chalked. */

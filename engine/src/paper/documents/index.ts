@@ -14,6 +14,7 @@ export {
   leftTexts,
   lengthTitle,
   savedText,
+  unusedTexts,
   usedLength,
   wayRemarks,
 } from './clothTexts.ts';
