@@ -71,12 +71,12 @@ export async function loadEither(text: string, options: LoadOptions, session: Se
 }
 
 async function refuse(
-  { errors, language: written }: Extract<ParsedRequest, { readonly ok: false }>,
+  { errors, measure, language: written }: Extract<ParsedRequest, { readonly ok: false }>,
   options: LoadOptions,
   session: Session,
 ): Promise<never> {
   const language = options.language === undefined && written === 'en' ? session.speaker.language : written;
-  const speaker = await commandSpeaker(language);
+  const speaker = await commandSpeaker(language, measure);
   throw new CannotRun(errors.map(speaker.error).join('\n'));
 }
 
@@ -97,6 +97,6 @@ function lengthOf(text: string, speaker: Speaker): Mm {
   const parsed = parseLength(text);
   if (parsed.ok && parsed.value > 0) return parsed.value;
   const { errors, command } = speaker.words;
-  const reason = parsed.ok ? errors['length.negative'] : errors[`length.${parsed.fault}`];
+  const reason = parsed.ok ? command.noLength : errors[`length.${parsed.fault}`];
   throw new CannotRun(speaker.text(command.badHave, { value: JSON.stringify(text), reason }));
 }

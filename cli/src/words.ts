@@ -1,4 +1,11 @@
-import { languages, speakerFor, type Language, type Mm, type Speaker } from '@ribbonwright/engine';
+import {
+  languages,
+  speakerFor,
+  usualMark,
+  type Language,
+  type MeasureSystem,
+  type Speaker,
+} from '@ribbonwright/engine';
 import type { Terminal } from './terminal.ts';
 
 /** Language of the command's own words: asked for, or the terminal's by the usual variables. */
@@ -10,6 +17,6 @@ export function terminalLanguage(environment: Terminal['environment'], argv: rea
   return languages.find((language) => locale.toLowerCase().startsWith(language)) ?? 'en';
 }
 
-/** A speaker for messages about files and options; what it measures in never shows. */
-export const commandSpeaker = (language: Language): Promise<Speaker> =>
-  speakerFor({ language, measure: 'metric', mark: 1 as Mm });
+/** A speaker for messages about files, options and what is refused of a document, in the measure that it is in. */
+export const commandSpeaker = (language: Language, measure: MeasureSystem = 'metric'): Promise<Speaker> =>
+  speakerFor({ language, measure, mark: usualMark(measure) });

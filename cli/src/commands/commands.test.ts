@@ -61,8 +61,18 @@ describe('plan', () => {
     const { code, out } = await tell(['plan', '-', '--have', '1.6 m'], { input: likely });
     expect(code).toBe(0);
     expect(plain(out)).toMatch(
-      /From 63 in of cloth before its wash, laid the way that takes least, you can make the longest: \S+ in finished the fullest: /,
+      /From 63 in of cloth before its wash, laid the way that takes least, you can make the longest: \S+ in finished \([^)]+\) the fullest: /,
     );
+  });
+
+  test.each([
+    ['inches', /From 7⅞ in to 157½ in would be right/],
+    ['metric', /From 20 cm to 400 cm would be right/],
+  ])('what is refused of a document is told in its measure: %s', async (measure, message) => {
+    const input = JSON.stringify({ ...(JSON.parse(smallest) as object), measure, cloth: { width: '5 cm' } });
+    const { code, err } = await tell(['plan', '-'], { input });
+    expect(code).toBe(2);
+    expect(plain(err)).toMatch(message);
   });
 
   test('--language and --measure win over the document', async () => {
@@ -179,7 +189,7 @@ describe('what could not be run ends with 2 and a line for the person', () => {
       'a zero',
       ['check', '-'],
       smallest.replace('30 in', '0 in'),
-      /body\.waist: "0 in" is out of range\. From 25 cm to 250 cm/,
+      /body\.waist: "0 in" is out of range\. From 9⅞ in to 98⅜ in/,
     ],
     [
       '10 km',

@@ -50,5 +50,6 @@ export { clothJobOf, piecesIn, wantedOf } from './job/wanted.ts';
 export { layByHand, type HandSkirt } from './hand/layByHand.ts';
 export { searchCloth } from './search/search.ts';
 export { flawsBeyond } from './flaws.ts';
+export { leastOf } from './hand/least.ts';
 export { layFound } from './search/layFound.ts';
 export { seamMeets, type SeamMeet } from './search/meets.ts';

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { layKinds } from '../cloth/index.ts';
 
 /** Version of the plan document: raised when a field changes its meaning or goes. Fields may be added. */
 export const PLAN_VERSION = 1;
@@ -13,6 +14,8 @@ const fromCloth = z.strictObject({
   longest: length.nullable(),
   /** What the longest takes before the wash, and what is left then. */
   takes: length.nullable(),
+  /** How the longest is laid. */
+  way: z.enum(layKinds).nullable(),
   left: length.nullable(),
   fullest: z.strictObject({ fullness: amount, hemQuarter: length }).nullable(),
   mostRows: z.int().nullable(),

@@ -23,6 +23,7 @@ export function parseRequest(given: unknown): ParsedRequest {
     return {
       ok: false,
       language: head.language,
+      measure: head.system,
       errors: errorsOf(parsed.error.issues, raw, (path) => keysOfSchema(schema, path, whole)),
     };
   return { ok: true, request: { ...parsed.data, measure: head.system } };

@@ -54,13 +54,14 @@ export function parseClass(given: unknown): ParsedClass {
     ...entries.flatMap((each) => ('errors' in each ? each.errors : [])),
   ];
   if (!framed.success || errors.length > 0 || !first)
-    return { ok: false, language: head.language, errors: eachOnce(errors) };
+    return { ok: false, language: head.language, measure: head.system, errors: eachOnce(errors) };
   // What is shared is right even where every skirt writes over it.
   const all = whole.safeParse(raw);
   if (!all.success)
     return {
       ok: false,
       language: head.language,
+      measure: head.system,
       errors: errorsOf(all.error.issues, raw, (path) => keysOfSchema(whole, path, raw)),
     };
   const { version, name, language, units, mark, paper } = framed.data;

@@ -6,11 +6,12 @@ import { asRead, type RequestError } from './errors.ts';
 import { jsonFaultAt } from './jsonFault.ts';
 import { head, requestSchema, type Language } from './request.ts';
 
-/** A document that was refused, and the language in which to say so. */
+/** A document that was refused, and the language and the measure in which to say so. */
 export interface Refused {
   readonly ok: false;
   readonly errors: readonly RequestError[];
   readonly language: Language;
+  readonly measure: MeasureSystem;
 }
 
 /** A request is a page of text; a million characters is something else. */
@@ -22,6 +23,8 @@ export const refuse = (
 ): Refused => ({
   ok: false,
   language,
+  // What is refused before its measure is known tells of no length.
+  measure: 'metric',
   errors: [{ path: '', read: '', params: {}, ...error }],
 });
 

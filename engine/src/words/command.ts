@@ -42,6 +42,7 @@ export interface CommandWords {
   readonly notAFile: string;
   readonly tooBig: string;
   readonly badHave: string;
+  readonly noLength: string;
   readonly badNumber: string;
   readonly isClass: string;
   /** `{seconds}`, `{of}`, `{cloth}`, `{lay}`, `{buy}`. */

@@ -2043,7 +2043,7 @@ export const en: Catalogue = {
     haveHeading: 'From {have} of cloth before its wash, laid the way that takes least, you can make',
     haveHeadingOf: 'From “{name}”, {have} long and {width} wide, you can make',
     haveHeadingPlain: 'From the length at hand of {have} by {width} you can make',
-    haveLongest: 'the longest: {length} finished',
+    haveLongest: 'the longest: {length} finished ({lay})',
     haveFullest: 'the fullest: {fullness} × the widest part, hem mark {hem}',
     haveRows: 'the most ribbon: {rows, plural, one {# row has} other {# rows have}} room on the longest',
     haveMany:
@@ -2293,7 +2293,8 @@ export const en: Catalogue = {
     optionMeasure: 'measures shown: inches or metric',
     optionOf: 'which schema: request, class or plan',
     optionExampleOf: 'which example: skirt or class',
-    optionSeconds: 'how long to look, in seconds',
+    optionSeconds:
+      'how long to look, in seconds; what is found by then goes with how fast the machine is, so that it may differ from run to run',
     optionPapersSeconds:
       'first look for closer ways to lay it, for so many seconds (10 where --seed or --way is given)',
     optionSeed: 'where the looking begins, a whole number',
@@ -2319,6 +2320,7 @@ export const en: Catalogue = {
     isDirectory: '{file} is a folder. Name the file with the request.',
     notAFile: 'there is no file {file}',
     tooBig: '{file} is far too large for a request',
+    noLength: 'is no length of cloth.',
     badHave: '--have: {value} {reason}',
     badNumber: '{name}: {value} is no number from 0 to {most}',
     isClass: '{file} is a class: use lay, papers or check, or give the file of one skirt',

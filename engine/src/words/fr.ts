@@ -2199,7 +2199,7 @@ export const fr: Catalogue = {
       'Avec {have} de tissu avant lavage, disposé de la façon qui en prend le moins, vous pouvez faire',
     haveHeadingOf: 'Dans « {name} », {have} de long et {width} de large, vous pouvez faire',
     haveHeadingPlain: 'Dans le coupon de {have} sur {width}, vous pouvez faire',
-    haveLongest: 'la plus longue : {length} finie',
+    haveLongest: 'la plus longue : {length} finie ({lay})',
     haveFullest: 'la plus ample : {fullness} × la partie la plus large, repère d’ourlet {hem}',
     haveRows:
       'le plus de ruban : {rows, plural, one {# rang trouve} other {# rangs trouvent}} place sur la plus longue',
@@ -2454,7 +2454,8 @@ export const fr: Catalogue = {
     optionMeasure: 'mesures affichées : inches (pouces) ou metric (métriques)',
     optionOf: 'quel schéma : request (demande), class (atelier) ou plan',
     optionExampleOf: 'quel exemple : skirt (jupe) ou class (atelier)',
-    optionSeconds: 'combien de temps chercher, en secondes',
+    optionSeconds:
+      'combien de temps chercher, en secondes\u00a0; ce qui est trouvé d’ici là dépend de la vitesse de la machine et peut changer d’une fois à l’autre',
     optionPapersSeconds:
       'chercher d’abord des façons plus serrées de poser le tissu, pendant tant de secondes (10 si --seed ou --way est donné)',
     optionSeed: 'où la recherche commence, un nombre entier',
@@ -2481,6 +2482,7 @@ export const fr: Catalogue = {
     isDirectory: '{file} est un dossier. Nommez le fichier de la demande.',
     notAFile: 'il n’y a pas de fichier {file}',
     tooBig: '{file} est beaucoup trop gros pour une demande',
+    noLength: 'n’est pas une longueur de tissu.',
     badHave: '--have : {value} {reason}',
     badNumber: '{name} : {value} n’est pas un nombre de 0 à {most}',
     isClass: '{file} est un atelier : prenez lay, papers ou check, ou donnez le fichier d’une jupe',

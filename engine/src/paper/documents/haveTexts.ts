@@ -15,10 +15,10 @@ export function haveTitle({ have, at }: Pick<FromCloth, 'have' | 'at'>, speaker:
 /** What can be made of a length of cloth. */
 export function haveLines(answer: FromCloth, speaker: Speaker): string[] {
   const { papers } = speaker.words;
-  const { longest, fullest, mostRows, count } = answer;
+  const { longest, way, fullest, mostRows, count } = answer;
   if (!longest) return [papers.haveNothing];
   return [
-    speaker.text(papers.haveLongest, { length: longest }),
+    speaker.text(papers.haveLongest, { length: longest, lay: way ?? '' }),
     ...(fullest
       ? [speaker.text(papers.haveFullest, { fullness: fullest.fullness, hem: fullest.hemQuarter })]
       : []),

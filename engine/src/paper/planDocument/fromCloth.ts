@@ -5,11 +5,12 @@ import { saying } from './saying.ts';
 /** What can be made of a length of cloth, for machines. */
 export function saidOf({ have, longest, takes, left, ...more }: FromCloth, speaker: Speaker) {
   const say = saying(speaker);
-  const { fullest, mostRows, count, notices } = more;
+  const { way, fullest, mostRows, count, notices } = more;
   return {
     have: say.plain(have),
     longest: longest && say.length(longest),
     takes: takes && say.length(takes),
+    way,
     left: left && say.length(left),
     fullest: fullest && {
       fullness: say.amount(fullest.fullness),

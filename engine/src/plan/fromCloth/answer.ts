@@ -1,3 +1,4 @@
+import type { LayKind } from '../../cloth/index.ts';
 import type { Figure, Notice } from '../../figure/index.ts';
 import type { Mm } from '../../units/index.ts';
 
@@ -9,6 +10,8 @@ export interface FromCloth {
   /** The longest finished skirt with everything else as planned, what it takes before the wash, and what is left then. */
   readonly longest: Figure<Mm> | null;
   readonly takes: Figure<Mm> | null;
+  /** How the longest is laid. */
+  readonly way: LayKind | null;
   readonly left: Figure<Mm> | null;
   /**
    * The fullest at the planned length: cloth round for each unit of the widest part, and its hem mark. Null too where

@@ -5,7 +5,7 @@ import { mm, stepsIn, type Mm } from '../../units/index.ts';
 import type { FromCloth } from './answer.ts';
 import { caution, figure } from './codes.ts';
 import { noticesOf } from './noticesOf.ts';
-import { drafted, isEnough, largest, leastOf, ofLength } from './trial.ts';
+import { drafted, isEnough, largest, leastLay, ofLength } from './trial.ts';
 
 /** Most that the request accepts; a skirt past these is cut another way. */
 const LONGEST = mm(1800);
@@ -21,12 +21,14 @@ export function fromCloth(request: SkirtRequest, have: Mm): FromCloth {
   const wideEnough = readFabric(request.cloth).usable.value >= NARROWEST;
   const shortest = mm(Math.ceil(SHORTEST / mark) * mark);
   const length = wideEnough ? longestFrom(request, have, shortest) : null;
-  const takes = length === null ? null : leastOf(ofLength(request, length));
-  const planned = wideEnough ? leastOf(request) : null;
+  const lay = length === null ? null : leastLay(ofLength(request, length));
+  const takes = lay?.clothBefore ?? null;
+  const planned = (wideEnough ? leastLay(request)?.clothBefore : null) ?? null;
   const answer = {
     have,
     at: null,
     longest: length === null ? null : figure.length(length, 'have.longest'),
+    way: lay?.kind ?? null,
     takes,
     left: takes && figure.length(mm(have - takes.value), 'have.left', { hand, takes }),
     fullest: wideEnough ? fullestFrom(request, have) : null,
@@ -35,8 +37,11 @@ export function fromCloth(request: SkirtRequest, have: Mm): FromCloth {
       ? figure.count(Math.floor(have / planned.value + 1e-9), 'have.count', { hand, planned })
       : figure.count(0, 'have.none'),
   };
-  const least = wideEnough && length === null ? leastOf(ofLength(request, shortest)) : null;
-  return { ...answer, notices: noticesOf(request, answer, { hand, planned, least, shortest }) };
+  const least = wideEnough && length === null ? leastLay(ofLength(request, shortest)) : null;
+  return {
+    ...answer,
+    notices: noticesOf(request, answer, { hand, planned, least: least?.clothBefore ?? null, shortest }),
+  };
 }
 
 /**

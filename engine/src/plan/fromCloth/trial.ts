@@ -1,6 +1,5 @@
 import { readBody, strideNeed } from '../../body/index.ts';
-import { layAll, readFabric } from '../../cloth/index.ts';
-import type { Figure } from '../../figure/index.ts';
+import { layAll, leastOf, readFabric, type Lay } from '../../cloth/index.ts';
 import type { SkirtRequest } from '../../request/index.ts';
 import { draftSkirt, type Skirt } from '../../skirt/index.ts';
 import type { Mm } from '../../units/index.ts';
@@ -12,19 +11,16 @@ export function drafted(request: SkirtRequest): Skirt {
   return draftSkirt(givenOf(request, { body, stride: strideNeed(body) }, readFabric(request.cloth)), request);
 }
 
-/** Least cloth before the wash in any lay that fits; null where none does. */
-export function leastOf(request: SkirtRequest): Figure<Mm> | null {
-  const { lays } = layAll(drafted(request), request.cloth, request.contrast);
-  return lays
-    .filter(({ fits }) => fits)
-    .map(({ clothBefore }) => clothBefore)
-    .reduce<Figure<Mm> | null>((least, each) => (least && least.value <= each.value ? least : each), null);
+/** The lay by hand that takes least; null where none fits. */
+export function leastLay(request: SkirtRequest): Lay | null {
+  const { lays, fabric } = layAll(drafted(request), request.cloth, request.contrast);
+  return leastOf(lays, fabric) ?? null;
 }
 
 /** Whether a skirt can be cut from a length of cloth. */
 export function isEnough(request: SkirtRequest, have: Mm): boolean {
-  const needed = leastOf(request);
-  return needed !== null && needed.value <= have;
+  const lay = leastLay(request);
+  return lay !== null && lay.clothBefore.value <= have;
 }
 
 /** Largest step for which the cloth is enough; a longer or fuller skirt never takes less. */
