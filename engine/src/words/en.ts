@@ -2614,6 +2614,8 @@ export const en: Catalogue = {
       'Lengths of this cloth that you have. The first is used first, then the next; what is still missing comes off the bolt. A closer lay knows of them.',
     remnantsOnShelf: 'On the shelf, the oldest first. Press what is to be cut from:',
     haveAsk: 'What can be made of',
+    clothLong: '{length} long',
+    clothWide: '{width} wide',
     haveAbout:
       'What each length at hand is enough for, with all else as planned; of those on the shelf the oldest first. Press one:',
     remnantTake: 'Cut from',

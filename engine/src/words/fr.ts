@@ -2781,6 +2781,8 @@ export const fr: Catalogue = {
       'Les coupons de ce tissu que vous avez. Le premier sert d’abord, puis le suivant\u00a0; le reste vient du rouleau. Le plan serré en tient compte.',
     remnantsOnShelf: 'Sur l’étagère, le plus ancien d’abord. Touchez ce qui doit servir\u00a0:',
     haveAsk: 'Que faire de',
+    clothLong: '{length} de long',
+    clothWide: '{width} de large',
     haveAbout:
       'Ce que permet chaque longueur à portée de main, le reste comme prévu ; sur l’étagère, la plus ancienne d’abord. Touchez-en une :',
     remnantTake: 'Couper dans',

@@ -270,6 +270,9 @@ export interface TableWords {
   readonly remnantsOnShelf: string;
   /** The reverse questions, of one length on the shelf. */
   readonly haveAsk: string;
+  /** `{length}`; `{width}`. */
+  readonly clothLong: string;
+  readonly clothWide: string;
   readonly haveAbout: string;
   readonly remnantTake: string;
   readonly remnantNumber: string;

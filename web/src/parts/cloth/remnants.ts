@@ -44,8 +44,17 @@ export const isAmong = (record: ShelfRecord, lengths: readonly unknown[]): boole
 export function shelfName({ name, colour, length, width }: ShelfRecord, speaker: Speaker): string {
   const read = parseColour(colour);
   const called = name !== '' || !read ? name : speaker.colour(read);
-  return [called, shownLength(length, speaker), shownLength(width, speaker)]
-    .filter((text) => text !== '')
+  return clothSize(called, shownLength(length, speaker), shownLength(width, speaker), speaker);
+}
+
+/** What a length of cloth is called, and which way it is how large; what is not known is left out. */
+export function clothSize(name: string, length: string, width: string, { text, words }: Speaker): string {
+  return [
+    name,
+    length === '' ? '' : text(words.table.clothLong, { length }),
+    width === '' ? '' : text(words.table.clothWide, { width }),
+  ]
+    .filter((each) => each !== '')
     .join(' · ');
 }
 

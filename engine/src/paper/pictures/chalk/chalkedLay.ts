@@ -46,6 +46,10 @@ export interface ChalkedLook {
 /** Outline of a piece that stands out. */
 const HERS = mm(1.1);
 
+/** Least of the paper's width that a last stretch takes, and how much smaller all is drawn so that it does. */
+const LAST = 0.25;
+const SMALLER = [1, 0.94, 0.88, 0.82];
+
 const SIDE = { left: 13, right: 5 } as const;
 const EDGE_WORDS = 4.2;
 
@@ -60,9 +64,16 @@ export function chalkedLay(table: FoundTable, look: ChalkedLook): [Drawing, ...D
   const room = look.width - SIDE.left - SIDE.right;
   const whole = Math.min(room / along, look.most / table.across);
   // A long cloth is parted until it is no longer drawn as a ribbon.
-  const scale = table.across * whole >= look.least ? whole : Math.max(whole, look.least / table.across);
+  const most = table.across * whole >= look.least ? whole : Math.max(whole, look.least / table.across);
   const boxes = pieces.map(({ box }) => box);
-  const [first = { from: 0, to: along }, ...others] = stretchesOf(along, room / scale, boxes);
+  const parted = (scale: number): Stretch[] => stretchesOf(along, room / scale, boxes);
+  // A last stretch of a hand's breadth is drawn with the one before it, all a little smaller.
+  const endsWell = (scale: number): boolean => {
+    const last = parted(scale).at(-1);
+    return !last || last.from === 0 || (last.to - last.from) * scale >= LAST * room;
+  };
+  const scale = SMALLER.map((share) => share * most).find(endsWell) ?? most;
+  const [first = { from: 0, to: along }, ...others] = parted(scale);
   const several = others.length > 0;
   const draw = (stretch: Stretch): Drawing => stretchDrawing(table, pieces, stretch, scale, several, look);
   return [draw(first), ...others.map(draw)];

@@ -78,13 +78,17 @@ export function leftOver(
     fitPoint(point(right, rest.y + rest.across), fit),
   ];
   const [wide, deep] = [end.x - start.x, end.y - start.y];
+  const outline = rectangle(start.x, start.y, wide, deep, { ...foldLine, fill: null });
+  // Told once: on the stretch that its middle lies on.
+  const middle = rest.x + rest.along / 2;
+  if (middle < from || middle >= to) return [outline];
   const text = speaker.text(speaker.words.workshop.leftOver, {
     count: rest.count,
     along: speaker.length(rest.opened.along),
     across: speaker.length(rest.opened.across),
   });
   return [
-    rectangle(start.x, start.y, wide, deep, { ...foldLine, fill: null }),
+    outline,
     ...namedWithin(
       { at: point((start.x + end.x) / 2, (start.y + end.y) / 2), across: wide, down: deep },
       [[text]],
