@@ -144,7 +144,7 @@ describe('what can be made of a length at hand', () => {
 
   test('is told with one press: the longest and how many', async () => {
     const page = await shelved('200 in');
-    await page.getByText(/^the longest: .+ finished$/).waitFor();
+    await page.getByText(/^the longest: .+ finished \(.+\)$/).waitFor();
     expect(page.complaints).toEqual({ errors: [], strangers: [] });
   });
 

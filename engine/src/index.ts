@@ -105,6 +105,7 @@ export {
   lengthTitle,
   lengthPictures,
   leftTexts,
+  savedNotes,
   savedText,
   toldPieces,
   wayLengths,

@@ -8,6 +8,7 @@ import {
   lengthTitle,
   meetsText,
   patternTexts,
+  savedNotes,
   savedText,
   shelfTexts,
   unusedTexts,
@@ -91,6 +92,7 @@ function clothLines(cloth: PlannedCloth, { plan, speaker, style, width }: LayTex
       ...(chosen.fits ? chosen.tables.flatMap((table) => patternTexts(table, chosen, speaker)) : []),
       ...meetsText(cloth, speaker),
       ...unusedTexts(cloth, speaker),
+      ...savedNotes(cloth, speaker),
     ].flatMap((line) => indented(line, width)),
   ];
 }

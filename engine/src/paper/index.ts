@@ -40,6 +40,7 @@ export {
   leftTexts,
   lengthPictures,
   lengthTitle,
+  savedNotes,
   savedText,
   toldPieces,
   unusedTexts,

@@ -2219,6 +2219,8 @@ export const en: Catalogue = {
     way: 'Laid',
     used: 'Used, before the wash',
     saved: 'Saved',
+    savedUnknown:
+      'Where nothing is told of what is saved, there is nothing to compare with: by hand nobody goes round spoilt places, keeps room for the scissors or has a pattern meet by rule.',
     leftOverHeading: 'Left in one piece, along × across',
     nothing: 'nothing',
     clothHeading: '{cloth}: {lay}',

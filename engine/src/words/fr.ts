@@ -2377,6 +2377,8 @@ export const fr: Catalogue = {
     way: 'Posé',
     used: 'Utilisé, avant lavage',
     saved: 'Gagné',
+    savedUnknown:
+      'Là où l’économie n’est pas dite, il n’y a rien à comparer\u00a0: à la main, personne n’évite les endroits abîmés, ne garde de place pour les ciseaux ni ne raccorde un motif à coup sûr.',
     leftOverHeading: 'Reste d’un seul tenant, en long × en travers',
     nothing: 'rien',
     clothHeading: '{cloth} : {lay}',

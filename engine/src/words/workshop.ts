@@ -13,6 +13,8 @@ export interface WorkshopWords {
   readonly way: string;
   readonly used: string;
   readonly saved: string;
+  /** Why it is not told. */
+  readonly savedUnknown: string;
   readonly leftOverHeading: string;
   readonly nothing: string;
   /** `{cloth}`, `{lay}`. */

@@ -19,6 +19,7 @@ import {
   buyLength,
   clothTitle,
   lengthTitle,
+  savedNotes,
   savedText,
   unusedTexts,
   usedLength,
@@ -54,6 +55,7 @@ export function clothBlocks(
     ...unusedTexts(cloth, speaker).map((line) => paragraph(line)),
     heading(3, workshop.waysHeading),
     waysTable(cloth, speaker),
+    ...savedNotes(cloth, speaker).map((line) => paragraph(line, { size: 'small', quiet: true })),
     ...tablesIn(cloth).flatMap((each) => [
       pageBreak,
       heading(3, lengthTitle(each, speaker)),

@@ -1,4 +1,5 @@
 import type { FoundCloth, FoundTable } from '../../cloth/index.ts';
+import type { Figure } from '../../figure/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { clothCalled } from '../pictures/clothInks.ts';
 import { jobOf, type PlannedCloth } from '../../workshop/index.ts';
@@ -117,15 +118,23 @@ export const wayWords = (way: FoundCloth, speaker: Speaker): string[] =>
     : way.notices.filter(({ level }) => level === 'problem').map(speaker.notice);
 
 /** How it is got what a lay takes, and what is bought for it. */
-export const workingsOf = (
-  lay: Pick<FoundCloth, 'clothAfter' | 'clothBefore' | 'toBuy'>,
+export function workingsOf(
+  { clothAfter, clothBefore, toBuy }: Pick<FoundCloth, 'clothAfter' | 'clothBefore' | 'toBuy'>,
   speaker: Speaker,
-): string[] =>
-  [lay.clothAfter, lay.clothBefore, lay.toBuy]
-    .map((figure) => {
-      const working = speaker.working(figure);
-      return working
-        ? `${speaker.text(speaker.words.papers.lead, { what: speaker.name(figure) })} ${working}`
-        : '';
-    })
-    .filter((line) => line !== '');
+): string[] {
+  const { needed } = toBuy.inputs;
+  const named = (figure: Figure): [string, Figure] => [speaker.name(figure), figure];
+  // Where lengths at hand are used, what comes off the bolt is a part of what is used.
+  const ofBolt: [string, Figure][] =
+    needed && Math.abs(needed.value - clothBefore.value) > NOTHING
+      ? [[speaker.words.workshop.fromBolt, needed]]
+      : [];
+  return [named(clothAfter), named(clothBefore), ...ofBolt, named(toBuy)].flatMap(([what, figure]) => {
+    const working = speaker.working(figure);
+    return working ? [`${speaker.text(speaker.words.papers.lead, { what })} ${working}`] : [];
+  });
+}
+
+/** Why nothing is told of what a way saves, where that is so. */
+export const savedNotes = ({ ways }: PlannedCloth, speaker: Speaker): string[] =>
+  ways.some(({ fits, saved }) => fits && !saved) ? [speaker.words.workshop.savedUnknown] : [];

@@ -13,6 +13,7 @@ export {
   clothTitle,
   leftTexts,
   lengthTitle,
+  savedNotes,
   savedText,
   unusedTexts,
   usedLength,
