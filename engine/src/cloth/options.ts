@@ -56,12 +56,17 @@ const repeat = { least: mm(2), most: mm(1500) };
 
 /** Where a cloth is spoilt: a rectangle from the length's beginning and from one of its edges. */
 const flawOptions = (fields: Fields) =>
-  z.strictObject({
-    along: fields.length({ least: mm(0), most: boltLength.most }),
-    across: fields.length({ least: mm(0), most: boltWidth.most }),
-    length: fields.length({ least: mm(1), most: boltLength.most }),
-    width: fields.length({ least: mm(1), most: boltWidth.most }),
-  });
+  z
+    .strictObject({
+      along: fields.length({ least: mm(0), most: boltLength.most }),
+      across: fields.length({ least: mm(0), most: boltWidth.most }),
+      length: fields.length({ least: mm(1), most: boltLength.most }),
+      width: fields.length({ least: mm(1), most: boltWidth.most }),
+    })
+    .meta({
+      description:
+        "A spoilt place: how far along it begins, from the length's beginning; how far across, from the selvage that lies above in the layouts; how long and how wide it is. Measured before the wash, as the length was.",
+    });
 
 /** A length of the cloth that is at hand. */
 const lengthOptions = (fields: Fields) =>
@@ -72,24 +77,40 @@ const lengthOptions = (fields: Fields) =>
     width: fields.length(boltWidth).optional(),
     /** Whether it was washed already: left over from another skirt, it does not change again. */
     washed: z.boolean().default(false),
-    flaws: z.array(flawOptions(fields)).max(MOST_FLAWS).default([]),
+    flaws: z
+      .array(flawOptions(fields))
+      .max(MOST_FLAWS)
+      .default([])
+      .meta({ description: 'Spoilt places: nothing is cut there.' }),
   });
 
 /** What repeats on the cloth: stripes across it, bands along it, both in a check. */
 const patternOptions = (fields: Fields) =>
-  z.strictObject({
-    across: fields.length(repeat).optional(),
-    along: fields.length(repeat).optional(),
-    /** A line (or crossing) of the pattern, from the cloth's beginning and from its edge. */
-    at: z
-      .strictObject({
-        along: fields.length({ least: mm(0), most: repeat.most }).prefault('0 mm'),
-        across: fields.length({ least: mm(0), most: boltWidth.most }).prefault('0 mm'),
-      })
-      .prefault({}),
-    /** Whether it has to meet at the side seams. */
-    match: z.boolean().default(true),
-  });
+  z
+    .strictObject({
+      across: fields.length(repeat).optional(),
+      along: fields.length(repeat).optional(),
+      /** A line (or crossing) of the pattern, from the cloth's beginning and from its edge. */
+      at: z
+        .strictObject({
+          along: fields.length({ least: mm(0), most: repeat.most }).prefault('0 mm'),
+          across: fields.length({ least: mm(0), most: boltWidth.most }).prefault('0 mm'),
+        })
+        .prefault({})
+        .meta({
+          description:
+            "Where a line of the pattern lies: along from the cloth's beginning, across from the selvage that lies above in the layouts.",
+        }),
+      /** Whether it has to meet at the side seams. */
+      match: z
+        .boolean()
+        .default(true)
+        .meta({ description: 'Whether the pattern has to meet at the seams that join panels.' }),
+    })
+    .meta({
+      description:
+        'A repeat: across from one stripe to the next over the width, along from one band to the next down the length, both in a check.',
+    });
 
 /** Less than this between the selvages is a ribbon, not cloth: it must be wider than any two seams. */
 export const NARROWEST = mm(150);
@@ -119,9 +140,15 @@ export const clothOptions = (fields: Fields) =>
       /** Room for the scissors between any two pieces. */
       between: fields.usual({ least: mm(0), most: MOST_BETWEEN }, { inches: '0 in', metric: '0 cm' }),
       /** Lengths of it at hand, the oldest first: they are used up before the bolt is cut. */
-      lengths: z.array(lengthOptions(fields)).max(MOST_LENGTHS).default([]),
+      lengths: z.array(lengthOptions(fields)).max(MOST_LENGTHS).default([]).meta({
+        description:
+          'Lengths of it at hand, in the order of their use: the oldest first. They are used before the bolt.',
+      }),
       /** Whether more of it may be cut from the bolt. */
-      bolt: z.boolean().default(true),
+      bolt: z
+        .boolean()
+        .default(true)
+        .meta({ description: 'Whether more of it can be had; without, what is at hand is all there is.' }),
       pattern: patternOptions(fields).optional(),
     })
     .superRefine(({ width, selvage, washed, change: { crosswise } }, context) => {
