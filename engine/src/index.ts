@@ -81,6 +81,7 @@ export {
   layFound,
   layKinds,
   searchCloth,
+  flawsBeyond,
   seamMeets,
   wantedOf,
 } from './cloth/index.ts';

@@ -7,6 +7,7 @@ import {
   mm,
   showLength,
   showMoney,
+  showFine,
   showShopLength,
   type MeasureSystem,
   type Mm,
@@ -28,6 +29,8 @@ export interface Speaker {
   readonly text: (message: string, values?: Values) => string;
   readonly length: (value: Mm) => string;
   readonly shopLength: (value: Mm) => string;
+  /** A length finer than a chalk mark: one that repeats, and would add up to more. */
+  readonly fineLength: (value: Mm) => string;
   /** A plain number, to three places. */
   readonly number: (value: number) => string;
   readonly value: (figure: Figure) => string;
@@ -129,6 +132,7 @@ export function speakerOver(words: Catalogue, { language, measure, mark }: Speak
     name,
     length: (length) => showLength(length, how),
     shopLength: (length) => showShopLength(length, how),
+    fineLength: (length) => showFine(length, how),
     number: (value) => decimal(value, words.numbers, 3),
     working(figure) {
       const found = wordsOf(figure);

@@ -13,7 +13,7 @@ export function patternTexts(
   const { workshop, tableEdges } = speaker.words;
   const { across, along } = repeatsOn(table, fabric);
   const said = (text: string, { at, step }: NonNullable<typeof across>, edge: string): string =>
-    speaker.text(text, { at: speaker.length(mm(at)), step: speaker.length(mm(step)), edge });
+    speaker.text(text, { at: speaker.fineLength(mm(at)), step: speaker.fineLength(mm(step)), edge });
   return [
     ...(across ? [said(workshop.stripesAt, across, tableEdges[table.top])] : []),
     ...(along ? [said(workshop.bandsAt, along, tableEdges[table.left])] : []),
@@ -22,8 +22,9 @@ export function patternTexts(
 
 /** How closely a pattern that has to meet does so at the stitching, read off the lay; nothing where none has to. */
 export function meetsText(cloth: PlannedCloth, speaker: Speaker): string[] {
-  const { tables, fabric, fits } = cloth.chosen;
-  if (!fits || fabric.pattern?.match !== true) return [];
+  const { tables, fabric, fits, notices } = cloth.chosen;
+  const isByEye = notices.some(({ code }) => code === 'cloth.byEye');
+  if (!fits || isByEye || fabric.pattern?.match !== true) return [];
   const seams = seamMeets({ tables, fabric }, jobOf(cloth).wanted);
   if (seams.length === 0) return [];
   const { workshop } = speaker.words;
