@@ -2599,6 +2599,8 @@ export const en: Catalogue = {
     lookProven: 'Nothing more can be saved.',
     lookBetter:
       'A closer lay was found{some, select, yes { of: {cloths}} other {}}; it is drawn here, and kept.',
+    lookMinded:
+      'A lay was found that minds pattern, room and spoilt places{some, select, yes { of: {cloths}} other {}}; it is drawn here, and kept.',
     lookNothing: 'Nothing closer was found than the best of the ways that are laid by hand.',
     lookFailed: 'The search broke off. Try again.',
     closerUsed: 'You cut from the closer lay.',

@@ -2766,6 +2766,8 @@ export const fr: Catalogue = {
     lookProven: 'On ne peut rien économiser de plus.',
     lookBetter:
       'Un plan plus serré est trouvé{some, select, yes {, pour\u00a0: {cloths}} other {}}\u00a0; il est dessiné ici et gardé.',
+    lookMinded:
+      'Un plan est trouvé qui tient compte du motif, de la place et des endroits abîmés{some, select, yes {, pour\u00a0: {cloths}} other {}}\u00a0; il est dessiné ici et gardé.',
     lookNothing: 'Rien de plus serré n’a été trouvé que la meilleure des façons faites à la main.',
     lookFailed: 'La recherche s’est interrompue. Essayez encore.',
     closerUsed: 'Vous coupez selon le plan serré.',

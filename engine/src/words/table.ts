@@ -253,6 +253,8 @@ export interface TableWords {
   readonly lookBest: string;
   readonly lookProven: string;
   readonly lookBetter: string;
+  /** The same of cloth with a pattern, room or spoilt places to mind: there is nothing to compare with. */
+  readonly lookMinded: string;
   readonly lookNothing: string;
   readonly lookFailed: string;
   readonly closerUsed: string;
