@@ -15,6 +15,7 @@ import { seamMeets } from './meets.ts';
 import { boundOf } from '../job/bound.ts';
 import { countsOf, seamParams } from './names.ts';
 import { pooled } from './pooled.ts';
+import { pressed } from './pressed.ts';
 import { isSameRun, placementsOf, type Run } from './run.ts';
 import { partOf, shared } from './shares.ts';
 import { stripOf, type Strip } from './strip.ts';
@@ -26,6 +27,9 @@ import { inSingleLayer, onItsSide, variantsOf, type Variant } from './variants.t
 const TRIAL = 0.1;
 /** Part that goes to what is folded, where pieces are cut in a single layer besides. */
 const FOLDED = 0.85;
+
+/** Part that goes to pressing together what lies on lengths at hand. */
+const PRESSED = 0.05;
 
 /** What is cut in a single layer, with the folded tables; what of it is too large, and what finds no cloth. */
 interface Loose {
@@ -161,7 +165,9 @@ export function packed(
     return result.ok ? result.packing : null;
   };
   const hasLoose = able.some(({ variant }) => variant.loose.length > 0);
-  const shares = shared(hasLoose ? partOf(effort, 0, FOLDED) : effort, able.length, TRIAL);
+  const hasLengths = strip.lengths.some(({ from }) => from.length !== null);
+  const seeking = hasLengths ? { ...effort, ...partOf(effort, 0, 1 - PRESSED) } : effort;
+  const shares = shared(hasLoose ? partOf(seeking, 0, FOLDED) : seeking, able.length, TRIAL);
   const tried = able.flatMap((each, i) => {
     const share = shares.trial(i);
     // Its time may be over before it begins: of many pieces a first answer alone takes a while.
@@ -180,9 +186,15 @@ export function packed(
     return isBetter(one, other) ? each : most;
   }, first);
   if (!best) return assembled(known, nothing([problem('cloth.cantMatch')]));
-  const found = (packing: Packing): FoundCloth => concluded(best.run, { ...packing, evaluations: 0 });
+  const found = (packing: Packing): FoundCloth => {
+    const so = effort.spent?.() ?? 0;
+    const placements = hasLengths
+      ? pressed(best.run.lots, packing.placements, strip, known, partOf(effort, so, so + PRESSED), meetings)
+      : packing.placements;
+    return concluded(best.run, { ...packing, placements, evaluations: 0 });
+  };
   const soFar = convert(best.run, { ...best.packing, evaluations: 0 });
-  if (soFar.proven) return soFar;
+  if (soFar.proven) return hasLengths ? found(best.packing) : soFar;
   if (able.length === 1) return found(best.packing);
   const further = attempt(best.run, best.packing.placements, shares.rest(evaluations));
   if (!further) return found(best.packing);

@@ -43,7 +43,8 @@ export function tablesOf(
 export const beyond = (placed: readonly Placed[], { end }: Strip): Placed[] =>
   placed.filter(({ outline }) => boundsOf(outline).right > end + 0.01);
 
-const liesOn = (outline: Path, { start, end }: Laid): boolean => {
+/** Whether a piece on the strip lies on one of its lengths. */
+export const liesOn = (outline: Path, { start, end }: Pick<Laid, 'start' | 'end'>): boolean => {
   const { left, right } = boundsOf(outline);
   const middle = (left + right) / 2;
   return middle >= start && middle <= end;
