@@ -1,6 +1,6 @@
 import { exampleRequest, parseRequest, planSkirt, speakerFor, usualMark } from '@ribbonwright/engine';
 import { expect, test } from 'vitest';
-import { itemKey, shownPrice, whichOf, type Item } from './items.ts';
+import { itemKeys, shownPrice, whichOf, type Item } from './items.ts';
 
 const items = (change: object = {}): readonly Item[] => {
   const parsed = parseRequest({ ...exampleRequest('en'), ...change });
@@ -16,18 +16,25 @@ const speaker = (language: 'en' | 'fr', measure: 'inches' | 'metric') =>
   speakerFor({ language, measure, mark: usualMark(measure) });
 
 test('every thing on the list has a tick of its own', () => {
-  const keys = items().map(itemKey);
+  const keys = itemKeys(items());
   expect(keys.length).toBeGreaterThan(8);
   expect(new Set(keys).size).toBe(keys.length);
 });
 
+test('two cloths that are alike in colour and width are ticked one by one', () => {
+  const cloth = item('cloth');
+  const [one, other] = itemKeys([cloth, cloth]);
+  expect(one).not.toBe(other);
+  expect(itemKeys([cloth])).toEqual([one]);
+});
+
 test('a tick stays when the skirt grows longer', () => {
   const longer = items({ body: { waist: '29 in', hip: '36 in', waistToHem: '36 in' } });
-  expect(longer.map(itemKey)).toEqual(items().map(itemKey));
+  expect(itemKeys(longer)).toEqual(itemKeys(items()));
 });
 
 test('cloth of another colour or width is another thing', () => {
-  const key = (cloth: object) => itemKey(item('cloth', { cloth }));
+  const key = (cloth: object) => itemKeys([item('cloth', { cloth })])[0];
   expect(new Set([key({}), key({ colour: 'red' }), key({ width: '60 in' })]).size).toBe(3);
 });
 
