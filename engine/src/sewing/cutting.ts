@@ -151,7 +151,14 @@ const rawLength = ({ skirt: { panelLength, hemAllowance, waist } }: Bench) =>
     casing: waist.topAllowance,
   });
 
-function foldSentences({ cloth, skirt }: Bench): Sentence[] {
+function foldSentences(bench: Bench): Sentence[] {
+  const { table, more } = bench.cloth.chosen;
+  const isSame = more.some(({ where, layers }) => where === 'another' && layers === table.layers);
+  return [...foldedOnce(bench), ...(isSame ? [say('fold.lengths')] : [])];
+}
+
+/** How one length of the cloth is put on the table. */
+function foldedOnce({ cloth, skirt }: Bench): Sentence[] {
   const lay = cloth.chosen;
   const size: Record<string, NoticeParam> = { cloth: lay.tableCloth, panels: skirt.panels.length };
   // Straight widths are only cut across: nothing is marked at a fold.

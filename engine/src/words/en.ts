@@ -1290,6 +1290,7 @@ export const en: Catalogue = {
       'Cut the panels apart as blocks first. Then fold each along its centre and lay them fold on fold: they are marked together, from the folds.',
     'fold.wholePanels':
       'Chalk the centre line of each panel along the grain: panels that lie head to tail are marked whole, to both sides of it.',
+    'fold.lengths': 'The other lengths of it lie the same way; each has its own cutting layout.',
     'fold.grain': 'Smooth every layer until the folds lie straight with no ripple.',
     'mark.chalkScrap': 'Try your chalk on a scrap of this cloth: it must brush or wash out.',
     'mark.fromFold': 'Measure every mark from the folded edge, which is the centre.',

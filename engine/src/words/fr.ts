@@ -1416,6 +1416,7 @@ export const fr: Catalogue = {
       'Coupez d’abord les panneaux en blocs, à part. Pliez ensuite chacun au milieu et posez-les pliure sur pliure : ils se marquent ensemble, à partir des pliures.',
     'fold.wholePanels':
       'Tracez la ligne du milieu de chaque panneau dans le droit fil : les panneaux disposés tête-bêche se marquent entiers, des deux côtés de cette ligne.',
+    'fold.lengths': 'Les autres longueurs se placent de même\u00a0; chacune a son plan de coupe.',
     'fold.grain': 'Lissez chaque épaisseur jusqu’à ce que les pliures soient droites, sans une vague.',
     'mark.chalkScrap':
       'Essayez votre craie sur une chute de ce tissu : elle doit partir à la brosse ou au lavage.',

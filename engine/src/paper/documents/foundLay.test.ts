@@ -59,6 +59,13 @@ describe('the cutting layout of a skirt whose lay was searched', () => {
     expect(paperOf(plan, laid).text).toContain('right side up, in one layer');
   });
 
+  test('of several lengths that the others lie the same way', () => {
+    const cut = { kind: 'gored' as const, gores: 6 as const };
+    const { plan, laid } = searched({ cut, cloth: { lengths: [{ length: '45 in' }] } });
+    expect(plan.cloth.chosen.more.length).toBeGreaterThan(0);
+    expect(paperOf(plan, laid).text).toContain('The other lengths of it lie the same way');
+  });
+
   test('where nothing was found there is nothing to chalk from but the lay by hand', () => {
     const plan = planOf({ body });
     expect(laidClass(plan, [])).toBeNull();

@@ -9,6 +9,7 @@ export type CuttingSentence =
   | 'fold.stack'
   | 'fold.wholePanels'
   | 'fold.grain'
+  | 'fold.lengths'
   | 'mark.chalkScrap'
   | 'mark.fromFold'
   | 'mark.fromCentre'
