@@ -56,7 +56,8 @@ export function isCloser(one: FoundCloth, other: FoundCloth): boolean {
 }
 
 /** Laid by hand on cloth that asks for more than hands keep: a pattern that meets, room between the pieces. */
-const isByEye = ({ notices }: FoundCloth): boolean => notices.some(({ code }) => code === 'cloth.byEye');
+export const isByEye = ({ notices }: FoundCloth): boolean =>
+  notices.some(({ code }) => code === 'cloth.byEye');
 
 /** The plan with a lay of one cloth (by its key) and way in the place of what was known of that way, where it is closer. */
 export function withFound(plan: ClassPlan, cloth: string, found: FoundCloth): ClassPlan {

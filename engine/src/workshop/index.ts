@@ -1,4 +1,11 @@
-export { classHasProblems, withFound, type ClassNotice, type ClassPlan, type PlannedCloth } from './class.ts';
+export {
+  classHasProblems,
+  isByEye,
+  withFound,
+  type ClassNotice,
+  type ClassPlan,
+  type PlannedCloth,
+} from './class.ts';
 export type { ClothShare, PlannedSkirt } from './shares.ts';
 export { asLaid, closerThan, keptLays, laidClass, planLaid, withLays, type ClothLay } from './laid.ts';
 export { jobOf, planClass } from './plan.ts';

@@ -1,8 +1,8 @@
-import type { FoundCloth, FoundTable } from '../../cloth/index.ts';
+import { clothJobOf, type FoundCloth, type FoundTable } from '../../cloth/index.ts';
 import type { Figure } from '../../figure/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { clothCalled } from '../pictures/clothInks.ts';
-import { jobOf, type PlannedCloth } from '../../workshop/index.ts';
+import type { PlannedCloth } from '../../workshop/index.ts';
 
 /** What a cloth is called, on paper and in a table. */
 export const clothName = ({ name, options, shares }: PlannedCloth, speaker: Speaker): string =>
@@ -86,7 +86,7 @@ export function unusedTexts(cloth: PlannedCloth, speaker: Speaker): string[] {
   const { fits, tables } = cloth.chosen;
   if (!fits) return [];
   const cut = tables.filter(({ where }) => where === 'first' || where === 'another').map(({ from }) => from);
-  return jobOf(cloth).lengths.flatMap(({ name, length, width }) => {
+  return clothJobOf(cloth.options, []).lengths.flatMap(({ name, length, width }) => {
     if (length === null || length === 0) return [];
     const at = cut.findIndex((each) => each.name === name && each.length === length && each.width === width);
     if (at >= 0) {

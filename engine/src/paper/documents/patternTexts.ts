@@ -1,7 +1,7 @@
 import { seamMeets, type FoundCloth, type FoundTable } from '../../cloth/index.ts';
 import { mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
-import { jobOf, type PlannedCloth } from '../../workshop/index.ts';
+import { isByEye, jobOf, type PlannedCloth } from '../../workshop/index.ts';
 import { repeatsOn } from '../pictures/chalk/patternLines.ts';
 
 /** Where the lines of the cloth's pattern lie on a table: the first of them, and how far it is to the next. */
@@ -22,9 +22,8 @@ export function patternTexts(
 
 /** How closely a pattern that has to meet does so at the stitching, read off the lay; nothing where none has to. */
 export function meetsText(cloth: PlannedCloth, speaker: Speaker): string[] {
-  const { tables, fabric, fits, notices } = cloth.chosen;
-  const isByEye = notices.some(({ code }) => code === 'cloth.byEye');
-  if (!fits || isByEye || fabric.pattern?.match !== true) return [];
+  const { tables, fabric, fits } = cloth.chosen;
+  if (!fits || isByEye(cloth.chosen) || fabric.pattern?.match !== true) return [];
   const seams = seamMeets({ tables, fabric }, jobOf(cloth).wanted);
   if (seams.length === 0) return [];
   const { workshop } = speaker.words;

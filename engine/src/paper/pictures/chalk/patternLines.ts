@@ -15,7 +15,7 @@ export interface Repeat {
 }
 
 /**
- * Where the lines of a cloth's pattern pass over a table: stripes that run along it by how far across they lie, bands that
+ * Where the lines of a pattern that has to meet pass over a table: stripes that run along it by how far across they lie, bands that
  * run across by how far along. Only cloth in a single layer, from its selvage, shows where they are; along it only from its
  * own raw end.
  */
@@ -23,7 +23,7 @@ export function repeatsOn(
   { layers, top, where }: Pick<FoundTable, 'layers' | 'top' | 'where'>,
   { pattern }: Pick<Fabric, 'pattern'>,
 ): { readonly across: Repeat | null; readonly along: Repeat | null } {
-  if (!pattern || layers > 1 || !top.startsWith('selvage')) return { across: null, along: null };
+  if (!pattern?.match || layers > 1 || !top.startsWith('selvage')) return { across: null, along: null };
   const { at, across, along } = pattern;
   const isFromEnd = where === 'first' || where === 'another';
   return {
