@@ -51,5 +51,6 @@ export { layByHand, type HandSkirt } from './hand/layByHand.ts';
 export { searchCloth } from './search/search.ts';
 export { flawsBeyond } from './flaws.ts';
 export { leastOf } from './hand/least.ts';
+export { within } from './search/shares.ts';
 export { layFound } from './search/layFound.ts';
 export { seamMeets, type SeamMeet } from './search/meets.ts';

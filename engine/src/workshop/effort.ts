@@ -1,4 +1,4 @@
-import type { ClothEffort } from '../cloth/index.ts';
+import { within, type ClothEffort } from '../cloth/index.ts';
 
 /** An effort that several searches share. */
 export type Sought = Pick<ClothEffort, 'seed' | 'evaluations' | 'spent'>;
@@ -22,7 +22,8 @@ export function sharing(effort: Sought, weights: readonly number[]): () => Sough
     if (spent) {
       const from = Math.min(1, spent());
       const room = left > 0 ? ((1 - from) * weight) / left : 0;
-      shared.spent = () => (room > 0 ? Math.max(0, (spent() - from) / room) : 1);
+      const part = within(spent, from, from + room);
+      shared.spent = () => (room > 0 ? Math.max(0, part()) : 1);
     }
     return { seed, ...shared };
   };

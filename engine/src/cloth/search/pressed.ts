@@ -4,6 +4,7 @@ import type { ClothEffort } from './effort.ts';
 import type { Known } from './known.ts';
 import { packLots, type Lot } from './lots.ts';
 import { placedAt } from './lying.ts';
+import { within } from './shares.ts';
 import { stripOf, type Laid, type Strip } from './strip.ts';
 import { liesOn } from './tables.ts';
 
@@ -53,7 +54,7 @@ const shareOf = (
   of: number,
 ): Pick<ClothEffort, 'evaluations' | 'spent'> => ({
   ...(evaluations === undefined ? {} : { evaluations: Math.max(1, Math.floor(evaluations / of)) }),
-  ...(spent ? { spent: () => spent() * of - at } : {}),
+  ...(spent ? { spent: within(spent, at / of, (at + 1) / of) } : {}),
 });
 
 /** New places of the pieces on one length, by their place in the list; null where they are no closer together. */
