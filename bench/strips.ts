@@ -3,6 +3,8 @@
  * docs/performance.md holds.
  *
  *     npm run --silent bench:strips -- --folder FOLDER --seconds 60 --seeds 5 --jobs 2
+ *
+ * With --processor the seconds are those of each run's processor.
  */
 import { execFile } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
@@ -16,6 +18,7 @@ const { values } = parseArgs({
     seconds: { type: 'string', default: '60' },
     seeds: { type: 'string', default: '5' },
     jobs: { type: 'string', default: '1' },
+    processor: { type: 'boolean', default: false },
   },
 });
 if (values.folder === undefined) throw new Error('--folder FOLDER is missing');
@@ -35,6 +38,7 @@ async function utilisation(file: string, seed: number): Promise<number> {
   const { stdout } = await run(process.execPath, [
     ...['--conditions=source', '--import', 'tsx', join(import.meta.dirname, 'packing.ts')],
     ...['--instance', join(folder, file), '--seconds', seconds, '--seed', String(seed), '--json'],
+    ...(values.processor ? ['--processor'] : []),
   ]);
   return (JSON.parse(stdout) as { utilisation: number }).utilisation;
 }
