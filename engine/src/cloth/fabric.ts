@@ -99,3 +99,9 @@ export function toBuy(needed: Figure<Mm>, fabric: Pick<Fabric, 'step' | 'least'>
   const rounded = roundTo(longest(needed.value, fabric.least.value), fabric.step.value, 'up');
   return figure.length(rounded, 'cloth.toBuy', { needed, step: fabric.step, least: fabric.least });
 }
+
+/** What a length is bought for, before the shop's step; null where nothing is bought. */
+export const boughtFor = ({ inputs: { needed } }: Figure<Mm>): Figure<Mm> | null =>
+  needed && isLength(needed) ? needed : null;
+
+const isLength = (figure: Figure): figure is Figure<Mm> => figure.kind === 'length';

@@ -1,4 +1,10 @@
-import type { ClothOptions, ClothPlan, ContrastPlan, SkirtCloths } from '../cloth/index.ts';
+import {
+  boughtFor,
+  type ClothOptions,
+  type ClothPlan,
+  type ContrastPlan,
+  type SkirtCloths,
+} from '../cloth/index.ts';
 import { colourKey, type Colour } from '../fields/index.ts';
 import type { Notice } from '../figure/index.ts';
 import { ribbonTotals, type Composition, type RibbonOptions, type RibbonTotal } from '../ribbon/index.ts';
@@ -102,7 +108,8 @@ function clothItem(
     ...(name === '' ? {} : { name }),
     colour,
     width: figure.length(width, 'supplies.boltWidth'),
-    need: chosen.clothBefore,
+    // Of a cloth that is partly at hand what comes off the bolt.
+    need: boughtFor(chosen.toBuy) ?? chosen.clothBefore,
     buy: chosen.toBuy,
     price: priced(price, chosen.toBuy, input),
     advice: ['boltWidth', 'cutCrooked'],

@@ -2303,7 +2303,7 @@ export const en: Catalogue = {
     optionSeed: 'where the looking begins, a whole number',
     optionWay: 'look at one way only',
     optionLayJson: 'print how everything lies as JSON',
-    optionLayOut: 'folder to write the layouts to, as PDF and SVG',
+    optionLayOut: 'folder to write the layouts and the cards to, as PDF and SVG',
     optionHelp: 'show this help',
     optionVersion: 'print the version',
     helpCommand: 'show the help of a command',

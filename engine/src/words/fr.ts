@@ -2464,7 +2464,7 @@ export const fr: Catalogue = {
     optionSeed: 'où la recherche commence, un nombre entier',
     optionWay: 'ne chercher qu’une façon',
     optionLayJson: 'affiche en JSON comment tout est posé',
-    optionLayOut: 'dossier où écrire les plans de coupe, en PDF et en SVG',
+    optionLayOut: 'dossier où écrire les plans de coupe et les fiches, en PDF et en SVG',
     optionHelp: 'affiche cette aide',
     optionVersion: 'affiche la version',
     helpCommand: 'affiche l’aide d’une commande',

@@ -14,6 +14,21 @@ test('a searched plan takes less cloth, and its shopping list says so', () => {
   expect(closer.skirt).toEqual(plan.skirt);
 });
 
+test('of a cloth that is partly at hand the list has what comes off the bolt; of one that is all there, what it takes', () => {
+  const listed = (length: string) => {
+    const plan = planOf({ ...gored, cloth: { ...gored.cloth, lengths: [{ length }] } });
+    const { cloth, supplies } = searchPlan(plan.request, effort);
+    return { chosen: cloth.chosen, item: supplies.items.find(({ what }) => what === 'cloth') };
+  };
+  const part = listed('45 in');
+  expect(part.item?.need?.value).toBeLessThan(part.chosen.clothBefore.value - 100);
+  // The shop's step is a millimetre here.
+  expect((part.item?.buy.value ?? 0) - (part.item?.need?.value ?? 0)).toBeLessThan(1.001);
+  const all = listed('5 m');
+  expect(all.item?.buy.value).toBe(0);
+  expect(all.item?.need?.value).toBe(all.chosen.clothBefore.value);
+});
+
 test('where nothing is saved the plan stays as it was', () => {
   const plan = planOf({ cloth: { step: '3 m', least: '3 m' } });
   expect(searchPlan(plan.request, effort).cloth.chosen.toBuy.value).toBe(plan.cloth.chosen.toBuy.value);

@@ -188,8 +188,9 @@ export function packed(
   if (!best) return assembled(known, nothing([problem('cloth.cantMatch')]));
   const found = (packing: Packing): FoundCloth => {
     const so = effort.spent?.() ?? 0;
+    const { lots } = best.run;
     const placements = hasLengths
-      ? pressed(best.run.lots, packing.placements, strip, known, partOf(effort, so, so + PRESSED), meetings)
+      ? pressed(packing.placements, { lots, strip, known, meetings }, partOf(effort, so, so + PRESSED))
       : packing.placements;
     return concluded(best.run, { ...packing, placements, evaluations: 0 });
   };

@@ -1,4 +1,4 @@
-import { boundsOf, mirrorX, polyline, translate, type Path } from '../../geometry/index.ts';
+import { boundsOf, mirrorX, polyline, translate, type Bounds, type Path } from '../../geometry/index.ts';
 import type { Outline } from '../../packing/index.ts';
 import { mm } from '../../units/index.ts';
 import { labelsOf } from '../cutPieces.ts';
@@ -33,7 +33,7 @@ export function tablesOf(
 ): FoundTable[] {
   const none = new Set(beyond(placed, strip));
   const tables = strip.lengths.flatMap((laid): FoundTable[] => {
-    const on = placed.filter((each) => !none.has(each) && liesOn(each.outline, laid));
+    const on = placed.filter((each) => !none.has(each) && liesOn(boundsOf(each.outline), laid));
     return on.length === 0 ? [] : [tableOf(laid, on, way, fabric)];
   });
   return tables.map((table, i) => (i === 0 ? { ...table, where: 'first' } : table));
@@ -44,8 +44,7 @@ export const beyond = (placed: readonly Placed[], { end }: Strip): Placed[] =>
   placed.filter(({ outline }) => boundsOf(outline).right > end + 0.01);
 
 /** Whether a piece on the strip lies on one of its lengths. */
-export const liesOn = (outline: Path, { start, end }: Pick<Laid, 'start' | 'end'>): boolean => {
-  const { left, right } = boundsOf(outline);
+export const liesOn = ({ left, right }: Bounds, { start, end }: Laid): boolean => {
   const middle = (left + right) / 2;
   return middle >= start && middle <= end;
 };

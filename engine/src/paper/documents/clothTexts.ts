@@ -1,4 +1,4 @@
-import { clothJobOf, type FoundCloth, type FoundTable } from '../../cloth/index.ts';
+import { boughtFor, clothJobOf, type FoundCloth, type FoundTable } from '../../cloth/index.ts';
 import type { Figure } from '../../figure/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { clothCalled } from '../pictures/clothInks.ts';
@@ -122,7 +122,7 @@ export function workingsOf(
   { clothAfter, clothBefore, toBuy }: Pick<FoundCloth, 'clothAfter' | 'clothBefore' | 'toBuy'>,
   speaker: Speaker,
 ): string[] {
-  const { needed } = toBuy.inputs;
+  const needed = boughtFor(toBuy);
   const named = (figure: Figure): [string, Figure] => [speaker.name(figure), figure];
   // Where lengths at hand are used, what comes off the bolt is a part of what is used.
   const ofBolt: [string, Figure][] =

@@ -77,8 +77,8 @@ function nameOf(item: Item, speaker: Speaker) {
 
 /** A length in the shop's words, or a number of pieces. */
 export function buyText(item: Item, speaker: Speaker): string {
-  const { papers } = speaker.words;
-  if (item.buy.kind === 'length') return speaker.value(item.buy);
+  const { papers, workshop } = speaker.words;
+  if (item.buy.kind === 'length') return item.buy.value > 0 ? speaker.value(item.buy) : workshop.nothing;
   const message =
     { thread: papers.spools, 'overlock thread': papers.cones }[item.what as string] ?? papers.pieces;
   return speaker.text(message, { count: item.buy });

@@ -30,6 +30,19 @@ function haveRoom(request: SkirtRequest, waistToHem: Mm, rows: number): boolean 
 }
 
 describe('from a length of cloth', () => {
+  test('how many of a one-way print are reckoned with it upright, though the double fold takes less', () => {
+    const answerOf = (oneWay: boolean) => {
+      const body = { waist: '70 cm', hip: '90 cm', waistToHem: '90 cm' };
+      const request = requestOf({ body, cloth: { width: '112 cm', oneWay } });
+      // 163 cm on the double fold, 206 cm with the print upright.
+      return fromCloth(request, mm(1800));
+    };
+    expect(answerOf(false).count.value).toBe(1);
+    expect(answerOf(false).way).toBe('double fold');
+    expect(answerOf(true).count.value).toBe(0);
+    expect(answerOf(true).way).not.toBe('double fold');
+  });
+
   test(
     'the longest can be cut from it, and a mark longer can not',
     () => {

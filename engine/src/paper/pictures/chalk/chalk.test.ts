@@ -147,6 +147,33 @@ describe('a cloth drawn to chalk from', () => {
     expect(sheet.height).toBeGreaterThan(stretches.reduce((sum, { height }) => sum + height, 0));
   });
 
+  test('however long the cloth, no last stretch is a sliver, and what is left over is named once', () => {
+    for (let along = 1000; along < 9000; along += 130) {
+      const rest = { x: mm(0), y: mm(900), along: mm(along), across: mm(150), count: 1 };
+      const long = {
+        ...table,
+        along: mm(along),
+        used: mm(along),
+        pieces: [],
+        leftOver: { ...rest, opened: { along: mm(along), across: mm(150) } },
+      };
+      const drawn = chalkedLay(long, look);
+      // The cloth of a stretch, without its margins.
+      const wide = (each: (typeof drawn)[number]): number =>
+        Math.max(
+          ...each.marks.flatMap((mark) =>
+            mark.kind === 'path' ? mark.paths.map((path) => boundsOf(path).right) : [],
+          ),
+        );
+      const last = drawn.at(-1);
+      if (drawn.length > 1 && last) expect(wide(last) - 13).toBeGreaterThan(0.2 * (188 - 18));
+      const named = drawn
+        .flatMap(({ marks }) => placedTexts(marks))
+        .filter(({ text }) => text.includes('left over'));
+      expect(named).toHaveLength(1);
+    }
+  });
+
   test('spoilt places and what is left over are shown', () => {
     const flawed = {
       ...table,
