@@ -56,7 +56,9 @@ interface Spot {
 function stacked(layout: Layout, piece: number, atStart: readonly number[]): Spot | null {
   if (!isAtStart(layout, piece)) return null;
   const { problem } = layout;
-  const tops = atStart.map((other) => layout.boxHigh[other]!).toSorted((a, b) => a - b);
+  const tops = atStart
+    .map((other) => layout.y[other]! + problem.shapes[layout.shape[other]!]!.body.high)
+    .toSorted((a, b) => a - b);
   for (const shape of problem.stances[problem.pieces[piece]!]!) {
     const x = placeX(layout, shape, problem.fromX[shape]!);
     for (const top of [-Infinity, ...tops]) {
@@ -118,7 +120,7 @@ const ACROSS = [0, 0.25, 0.5, 0.75, 1];
 function placeAtEnd(layout: Layout, piece: number, end: number): Spot | null {
   const { problem } = layout;
   const stances = problem.stances[problem.pieces[piece]!]!;
-  const last = layout.boxRight.slice(problem.movable).reduce((most, right) => Math.max(most, right), end);
+  const last = Math.max(end, ...problem.fixed.map(({ shape, x }) => x + problem.shapes[shape]!.body.right));
   let best: Spot | null = null;
   for (const shape of stances) {
     const body = problem.shapes[shape]!.body;

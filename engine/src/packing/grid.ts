@@ -1,103 +1,105 @@
-/**
- * Squares laid over a no-fit polygon, so that few of its edges are looked at for one place: whether a square lies
- * outside, inside or on the outline, which edges run past its row, and which can be the nearest to a place within it.
- */
-export interface Grid {
-  readonly left: number;
-  readonly low: number;
-  /** Squares to a unit. */
-  readonly perX: number;
-  readonly perY: number;
-  readonly side: number;
-  /** Of each square, OUTSIDE, INSIDE or MIXED. */
-  readonly kind: Uint8Array;
-  /** Edges that reach into each row: those of row r stand from rowFrom[r] to rowFrom[r + 1]. */
-  readonly rowFrom: Uint32Array;
-  readonly rowEdges: Uint16Array;
-  /** Of each square the edges that can be nearest, likewise. */
-  readonly nearFrom: Uint32Array;
-  readonly nearEdges: Uint16Array;
-}
+import { gapTo, PER_EDGE, type Edges } from './edges.ts';
+import { CORNER, ON, OUTSIDE, PER_GRID, ROWS, SIDE, SQUARES, type Grids } from './grids.ts';
 
-export const OUTSIDE = 0;
-export const INSIDE = 1;
-export const MIXED = 2;
-
-/** Squares to a side: more take longer to make than they save. */
-const SIDE = 12;
 /** Squares are taken larger by this, in units: where a place falls is rounded. */
 const MARGIN = 2;
+/** Grids begin before this: where one begins is told in a whole number of 32 bits, with two to spare. */
+const FULL = 2 ** 28;
 
-/** Of edges that have their inside on the left: five numbers each, its beginning, its direction and one over its length squared. */
-export function gridOf(numbers: Float64Array): Grid {
+/** Lays a grid over a no-fit polygon; where it begins, −1 if there is no room left. */
+export function layGrid(grids: Grids, { numbers, convex }: Edges): number {
+  const grid = grids.wholeUsed;
+  if (grid > FULL) return -1;
   const { left, low, right, high } = boxOf(numbers);
   const [wide, tall] = [(right - left) / SIDE, (high - low) / SIDE];
-  const kind = new Uint8Array(SIDE * SIDE);
-  const rows = listOf(SIDE, numbers);
-  const near = listOf(SIDE * SIDE, numbers);
-  const far = new Float64Array(numbers.length / 5);
+  const [reachX, reachY] = [wide / 2 + MARGIN, tall / 2 + MARGIN];
+  const reach = Math.sqrt(reachX * reachX + reachY * reachY);
+  const whole = wholeFor(grids);
+  whole[grid] = addNumbers(grids, numbers, left, low, per(wide), per(tall));
+  whole[grid + 1] = convex ? 1 : 0;
+  const far = new Float64Array(numbers.length / PER_EDGE);
   for (let row = 0; row < SIDE; row++) {
-    const [from, to] = [low + row * tall - MARGIN, low + (row + 1) * tall + MARGIN];
-    for (let at = 0; at < numbers.length; at += 5) {
-      const y = numbers[at + 1]!;
-      const dy = numbers[at + 3]!;
-      if (Math.min(y, y + dy) <= to && Math.max(y, y + dy) >= from) append(rows, at);
-    }
-    close(rows, row);
+    const y = low + (row + 0.5) * tall;
+    for (let i = 0; i < far.length; i++) far[i] = levelGap(numbers, PER_EDGE * i, y);
+    whole[grid + ROWS + row] = addList(grids, far, reachY);
     for (let column = 0; column < SIDE; column++) {
       const x = left + (column + 0.5) * wide;
-      const y = low + (row + 0.5) * tall;
-      const stands = standsAt(numbers, x, y, wide / 2 + MARGIN, tall / 2 + MARGIN);
-      kind[row * SIDE + column] = stands;
-      if (stands !== OUTSIDE) appendNearest(near, numbers, far, x, y, wide / 2 + MARGIN, tall / 2 + MARGIN);
-      close(near, row * SIDE + column);
+      const square = grid + SQUARES + 2 * (row * SIDE + column);
+      const stands = standsAt(numbers, x, y, reachX, reachY);
+      let least = Infinity;
+      for (let i = 0; i < far.length; i++) {
+        far[i] = Math.sqrt(gapTo(numbers, PER_EDGE * i, x, y));
+        if (far[i]! < least) least = far[i]!;
+      }
+      whole[square] = stands === INSIDE ? Math.max(0, Math.floor(least - reach)) : stands;
+      // No edge that is the nearest somewhere in the square is farther from its middle by more than the square.
+      whole[square + 1] = addList(grids, far, stands === OUTSIDE ? -1 : least + 2 * reach);
     }
   }
-  const per = (size: number): number => (size > 0 ? 1 / size : 0);
-  return {
-    left,
-    low,
-    perX: per(wide),
-    perY: per(tall),
-    side: SIDE,
-    kind,
-    rowFrom: rows.from,
-    rowEdges: rows.edges.slice(0, rows.count),
-    nearFrom: near.from,
-    nearEdges: near.edges.slice(0, near.count),
-  };
+  return grid;
 }
 
-/** Lists of edges one after the other. */
-interface List {
-  readonly from: Uint32Array;
-  edges: Uint16Array;
-  count: number;
-}
+const per = (size: number): number => (size > 0 ? 1 / size : 0);
 
-const listOf = (lists: number, numbers: Float64Array): List => ({
-  from: new Uint32Array(lists + 1),
-  edges: new Uint16Array(numbers.length),
-  count: 0,
-});
-
-function append(list: List, at: number): void {
-  if (list.count === list.edges.length) {
-    const more = new Uint16Array(2 * list.count);
-    more.set(list.edges);
-    list.edges = more;
+function wholeFor(grids: Grids): Int32Array {
+  const used = grids.wholeUsed + PER_GRID;
+  if (used > grids.whole.length) {
+    const more = new Int32Array(2 * used);
+    more.set(grids.whole);
+    grids.whole = more;
   }
-  list.edges[list.count++] = at / 5;
+  grids.wholeUsed = used;
+  return grids.whole;
 }
 
-/** The next list begins here. */
-const close = ({ from, count }: List, at: number): void => {
-  from[at + 1] = count;
-};
+/** Adds a grid's corner and its edges; where they begin. */
+function addNumbers(
+  grids: Grids,
+  numbers: Float64Array,
+  left: number,
+  low: number,
+  perX: number,
+  perY: number,
+): number {
+  const begin = grids.numbersUsed;
+  const used = begin + CORNER + numbers.length;
+  if (used > grids.numbers.length) {
+    const more = new Float64Array(2 * used);
+    more.set(grids.numbers);
+    grids.numbers = more;
+  }
+  grids.numbers.set([left, low, perX, perY], begin);
+  grids.numbers.set(numbers, begin + CORNER);
+  grids.numbersUsed = used;
+  return begin;
+}
+
+/** Adds a list of the edges that are no farther than that; where it begins. */
+function addList(grids: Grids, far: Float64Array, most: number): number {
+  const begin = grids.listsUsed;
+  if (begin + 1 + far.length > grids.lists.length) {
+    const more = new Uint16Array(2 * (begin + 1 + far.length));
+    more.set(grids.lists);
+    grids.lists = more;
+  }
+  const { lists } = grids;
+  let end = begin + 1;
+  for (let i = 0; i < far.length; i++) if (far[i]! <= most) lists[end++] = i;
+  lists[begin] = end - begin - 1;
+  grids.listsUsed = end;
+  return begin;
+}
+
+/** How far a level line is from an edge. */
+function levelGap(numbers: Float64Array, at: number, y: number): number {
+  const from = numbers[at + 1]! - y;
+  const to = from + numbers[at + 3]!;
+  return from > 0 === to > 0 ? Math.min(Math.abs(from), Math.abs(to)) : 0;
+}
 
 function boxOf(numbers: Float64Array): { left: number; low: number; right: number; high: number } {
   const box = { left: Infinity, low: Infinity, right: -Infinity, high: -Infinity };
-  for (let at = 0; at < numbers.length; at += 5) {
+  for (let at = 0; at < numbers.length; at += PER_EDGE) {
     const x = numbers[at]!;
     const y = numbers[at + 1]!;
     if (x < box.left) box.left = x;
@@ -108,10 +110,13 @@ function boxOf(numbers: Float64Array): { left: number; low: number; right: numbe
   return box;
 }
 
-/** How the box round a place stands to the outline. */
+/** A square all of which is inside. */
+const INSIDE = 0;
+
+/** How the box round a place stands to the outline: OUTSIDE, ON or INSIDE. */
 function standsAt(numbers: Float64Array, x: number, y: number, reachX: number, reachY: number): number {
   let inside = false;
-  for (let at = 0; at < numbers.length; at += 5) {
+  for (let at = 0; at < numbers.length; at += PER_EDGE) {
     const fromX = numbers[at]!;
     const fromY = numbers[at + 1]!;
     const dx = numbers[at + 2]!;
@@ -123,41 +128,8 @@ function standsAt(numbers: Float64Array, x: number, y: number, reachX: number, r
       Math.min(fromY, fromY + dy) > y + reachY ||
       Math.max(fromY, fromY + dy) < y - reachY;
     // How far the middle lies beside the edge's line, and how far the box reaches out across it.
-    if (!isBeside && Math.abs(turn) <= Math.abs(dx) * reachY + Math.abs(dy) * reachX) return MIXED;
+    if (!isBeside && Math.abs(turn) <= Math.abs(dx) * reachY + Math.abs(dy) * reachX) return ON;
     if (fromY > y !== fromY + dy > y && (dy > 0 ? turn > 0 : turn < 0)) inside = !inside;
   }
   return inside ? INSIDE : OUTSIDE;
-}
-
-/** Edges that can be nearest to some place of a box: none is farther than the nearest to its middle by more than the box. */
-function appendNearest(
-  near: List,
-  numbers: Float64Array,
-  far: Float64Array,
-  x: number,
-  y: number,
-  reachX: number,
-  reachY: number,
-): void {
-  let least = Infinity;
-  for (let i = 0; i < far.length; i++) {
-    const gap = Math.sqrt(gapTo(numbers, 5 * i, x, y));
-    far[i] = gap;
-    if (gap < least) least = gap;
-  }
-  const most = least + 2 * Math.sqrt(reachX * reachX + reachY * reachY);
-  for (let i = 0; i < far.length; i++) if (far[i]! <= most) append(near, 5 * i);
-}
-
-/** Squared distance of a place to the edge whose five numbers begin there. */
-export function gapTo(numbers: Float64Array, at: number, x: number, y: number): number {
-  const px = x - numbers[at]!;
-  const py = y - numbers[at + 1]!;
-  const dx = numbers[at + 2]!;
-  const dy = numbers[at + 3]!;
-  const share = (px * dx + py * dy) * numbers[at + 4]!;
-  const t = share < 0 ? 0 : share > 1 ? 1 : share;
-  const gapX = px - t * dx;
-  const gapY = py - t * dy;
-  return gapX * gapX + gapY * gapY;
 }

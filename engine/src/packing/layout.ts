@@ -1,3 +1,4 @@
+import { cellAt, cellsOf, enter, type Cells } from './cells.ts';
 import { depthBetween, type Overlaps } from './overlaps.ts';
 import type { Problem } from './problem.ts';
 import { startWeights } from './weights.ts';
@@ -15,11 +16,8 @@ export interface Layout {
   readonly shape: Int32Array;
   readonly x: Float64Array;
   readonly y: Float64Array;
-  /** Of each piece, the box around it: what lies beside it needs no closer look. */
-  readonly boxLeft: Float64Array;
-  readonly boxLow: Float64Array;
-  readonly boxRight: Float64Array;
-  readonly boxHigh: Float64Array;
+  /** Of each piece, at 4 · piece: left, low, right and high side of the box around it. What lies beside it needs no closer look. */
+  readonly boxes: Int32Array;
   /** Of each pair, at i · pieces + j: how dear its overlap is, and how deep. Symmetric. */
   readonly weight: Float64Array;
   /** What a weight begins at: pieces that are large give way less, so the small ones go first. */
@@ -34,32 +32,14 @@ export interface Layout {
   tried: number;
 }
 
-/**
- * Movable pieces by where their left side is, in slots as wide as the widest of them: only those of the same slot and
- * the two beside it can overlap.
- */
-interface Cells {
-  readonly size: number;
-  readonly room: number;
-  readonly count: Int32Array;
-  readonly members: Int32Array;
-  readonly cellOf: Int32Array;
-  readonly slotOf: Int32Array;
-}
-
-/** Room in all cells together; pieces past the last of them share it. */
-const MOST_SLOTS = 1e7;
+/** Sides of boxes stand no farther out, so that they are whole numbers of 32 bits and differences of theirs too. */
+const FAR = 2 ** 30;
 
 /** Overlaps below this are none while the search goes on: a few millionths of the strip's width. */
 const HAIR = 2;
 
 export function emptyLayout(problem: Problem, overlaps: Overlaps, farthest: number): Layout {
-  const { pieces, movable } = problem;
-  const count = pieces.length;
-  const widths = problem.shapes.filter(({ item }) => item >= 0).map(({ body }) => body.right - body.left);
-  const size = Math.max(1, ...widths);
-  const room = Math.max(1, movable);
-  const cells = Math.min(Math.ceil(farthest / size) + 4, Math.max(8, Math.floor(MOST_SLOTS / room)));
+  const count = problem.pieces.length;
   const start = startWeights(problem);
   return {
     problem,
@@ -68,42 +48,15 @@ export function emptyLayout(problem: Problem, overlaps: Overlaps, farthest: numb
     shape: new Int32Array(count),
     x: new Float64Array(count),
     y: new Float64Array(count),
-    boxLeft: new Float64Array(count),
-    boxLow: new Float64Array(count),
-    boxRight: new Float64Array(count),
-    boxHigh: new Float64Array(count),
+    boxes: new Int32Array(4 * count),
     weight: start.slice(),
     start,
     depth: new Float64Array(count * count),
     sum: new Float64Array(count),
-    cells: {
-      size,
-      room,
-      count: new Int32Array(cells),
-      members: new Int32Array(cells * room),
-      cellOf: new Int32Array(count).fill(-1),
-      slotOf: new Int32Array(count),
-    },
+    cells: cellsOf(problem, farthest),
     near: new Int32Array(count),
     tried: 0,
   };
-}
-
-function cellAt({ cells, problem }: Layout, shape: number, x: number): number {
-  const cell = Math.floor((x + problem.left[shape]!) / cells.size) + 1;
-  return cell < 1 ? 1 : cell > cells.count.length - 2 ? cells.count.length - 2 : cell;
-}
-
-function takeOut({ cells }: Layout, piece: number): void {
-  const cell = cells.cellOf[piece]!;
-  if (cell < 0) return;
-  const last = cells.count[cell]! - 1;
-  const moved = cells.members[cell * cells.room + last]!;
-  const slot = cells.slotOf[piece]!;
-  cells.members[cell * cells.room + slot] = moved;
-  cells.slotOf[moved] = slot;
-  cells.count[cell] = last;
-  cells.cellOf[piece] = -1;
 }
 
 /** Puts a piece somewhere without looking at what it overlaps. */
@@ -111,26 +64,45 @@ export function put(layout: Layout, piece: number, shape: number, x: number, y: 
   layout.shape[piece] = shape;
   layout.x[piece] = x;
   layout.y[piece] = y;
-  const { bodies } = layout.overlaps;
-  layout.boxLeft[piece] = x + bodies[4 * shape]!;
-  layout.boxLow[piece] = y + bodies[4 * shape + 1]!;
-  layout.boxRight[piece] = x + bodies[4 * shape + 2]!;
-  layout.boxHigh[piece] = y + bodies[4 * shape + 3]!;
-  if (piece >= layout.problem.movable) return;
-  takeOut(layout, piece);
-  const { cells } = layout;
-  const cell = cellAt(layout, shape, x);
-  const slot = cells.count[cell]!;
-  cells.members[cell * cells.room + slot] = piece;
-  cells.slotOf[piece] = slot;
-  cells.cellOf[piece] = cell;
-  cells.count[cell] = slot + 1;
+  const { boxes, overlaps } = layout;
+  const { bodies } = overlaps;
+  const left = x + bodies[4 * shape]!;
+  const right = x + bodies[4 * shape + 2]!;
+  boxes[4 * piece] = within(left);
+  boxes[4 * piece + 1] = within(y + bodies[4 * shape + 1]!);
+  boxes[4 * piece + 2] = within(right);
+  boxes[4 * piece + 3] = within(y + bodies[4 * shape + 3]!);
+  enter(layout.cells, piece, left, right);
 }
 
-/** How deep shape `shape` at (x, y) lies in piece `other`; their boxes overlap. */
-export function depthOf(layout: Layout, other: number, shape: number, x: number, y: number): number {
+const within = (side: number): number => (side < -FAR ? -FAR : side > FAR ? FAR : side) | 0;
+
+/** Whether a piece's box reaches into one of that left, low, right and high side: one question, not four that are hard to foresee. */
+const reachesInto = (
+  boxes: Int32Array,
+  piece: number,
+  left: number,
+  low: number,
+  right: number,
+  high: number,
+): boolean =>
+  ((right - 1 - boxes[4 * piece]!) |
+    (high - 1 - boxes[4 * piece + 1]!) |
+    (boxes[4 * piece + 2]! - 1 - left) |
+    (boxes[4 * piece + 3]! - 1 - low)) >=
+  0;
+
+/** How deep shape `shape` at (x, y) lies in piece `other`: `enough` or more may be told as Infinity. */
+export function depthOf(
+  layout: Layout,
+  other: number,
+  shape: number,
+  x: number,
+  y: number,
+  enough: number,
+): number {
   const [atX, atY] = [layout.x[other]!, layout.y[other]!];
-  const depth = depthBetween(layout.overlaps, layout.shape[other]!, shape, x - atX, y - atY);
+  const depth = depthBetween(layout.overlaps, layout.shape[other]!, shape, x - atX, y - atY, enough);
   return depth <= HAIR ? 0 : depth;
 }
 
@@ -144,36 +116,25 @@ export function lossAt(
   bound: number,
 ): number {
   layout.tried++;
-  const { cells, weight, problem, boxLeft, boxLow, boxRight, boxHigh } = layout;
-  const { bodies } = layout.overlaps;
-  const count = boxLeft.length;
-  const row = piece * count;
-  const left = x + bodies[4 * shape]!;
+  const { cells, weight, boxes, overlaps } = layout;
+  const { bodies } = overlaps;
+  const row = piece * layout.shape.length;
+  const side = x + bodies[4 * shape]!;
+  const left = within(side);
   const low = y + bodies[4 * shape + 1]!;
-  const right = x + bodies[4 * shape + 2]!;
+  const right = within(x + bodies[4 * shape + 2]!);
   const high = y + bodies[4 * shape + 3]!;
-  const { members, room } = cells;
-  const cell = cellAt(layout, shape, x);
+  const cell = cellAt(cells, side);
+  const members = cells.members[cell]!;
+  const many = cells.count[cell]!;
   let loss = 0;
-  for (let c = cell - 1; c <= cell + 1; c++) {
-    const from = c * room;
-    const to = from + cells.count[c]!;
-    for (let k = from; k < to; k++) {
-      const other = members[k]!;
-      if (boxLeft[other]! >= right || boxRight[other]! <= left) continue;
-      if (boxLow[other]! >= high || boxHigh[other]! <= low || other === piece) continue;
-      const depth = depthOf(layout, other, shape, x, y);
-      if (depth === 0) continue;
-      loss += weight[row + other]! * depth;
-      if (loss >= bound) return loss;
-    }
-  }
-  for (let other = problem.movable; other < count; other++) {
-    if (boxLeft[other]! >= right || boxRight[other]! <= left) continue;
-    if (boxLow[other]! >= high || boxHigh[other]! <= low) continue;
-    const depth = depthOf(layout, other, shape, x, y);
+  for (let i = 0; i < many; i++) {
+    const other = members[i]!;
+    if (!reachesInto(boxes, other, left, low, right, high) || other === piece) continue;
+    const dear = weight[row + other]!;
+    const depth = depthOf(layout, other, shape, x, y, (bound - loss) / dear);
     if (depth === 0) continue;
-    loss += weight[row + other]! * depth;
+    loss += dear * depth;
     if (loss >= bound) return loss;
   }
   return loss;
@@ -181,23 +142,20 @@ export function lossAt(
 
 /** Pieces whose boxes overlap that of a piece if it lay there, written into `layout.near`; how many. */
 export function nearOf(layout: Layout, piece: number, shape: number, x: number, y: number): number {
-  const { cells, problem, boxLeft, boxLow, boxRight, boxHigh, near } = layout;
-  const { bodies } = layout.overlaps;
-  const left = x + bodies[4 * shape]!;
+  const { cells, boxes, near, overlaps } = layout;
+  const { bodies } = overlaps;
+  const side = x + bodies[4 * shape]!;
+  const left = within(side);
   const low = y + bodies[4 * shape + 1]!;
-  const right = x + bodies[4 * shape + 2]!;
+  const right = within(x + bodies[4 * shape + 2]!);
   const high = y + bodies[4 * shape + 3]!;
-  let count = 0;
-  const cell = cellAt(layout, shape, x);
-  for (let c = cell - 1; c <= cell + 1; c++)
-    for (let k = 0; k < cells.count[c]!; k++) near[count++] = cells.members[c * cells.room + k]!;
-  for (let other = problem.movable; other < boxLeft.length; other++) near[count++] = other;
+  const cell = cellAt(cells, side);
+  const members = cells.members[cell]!;
+  const many = cells.count[cell]!;
   let kept = 0;
-  for (let i = 0; i < count; i++) {
-    const other = near[i]!;
-    if (boxLeft[other]! >= right || boxRight[other]! <= left) continue;
-    if (boxLow[other]! >= high || boxHigh[other]! <= low || other === piece) continue;
-    near[kept++] = other;
+  for (let i = 0; i < many; i++) {
+    const other = members[i]!;
+    if (reachesInto(boxes, other, left, low, right, high) && other !== piece) near[kept++] = other;
   }
   return kept;
 }
@@ -224,7 +182,7 @@ export function remeasure(layout: Layout, piece: number): void {
   const many = nearOf(layout, piece, shape, x, y);
   for (let i = 0; i < many; i++) {
     const other = layout.near[i]!;
-    const deep = depthOf(layout, other, shape, x, y);
+    const deep = depthOf(layout, other, shape, x, y, Infinity);
     if (deep === 0) continue;
     depth[row + other] = deep;
     depth[other * count + piece] = deep;

@@ -38,7 +38,7 @@ export function addLines(
   const many = nearOf(layout, piece, shape, x, y);
   for (let i = 0; i < many && lines.count < lines.at.length; i++) {
     const other = near[i]!;
-    if (depthOf(layout, other, shape, x, y) === 0) continue;
+    if (depthOf(layout, other, shape, x, y, Infinity) === 0) continue;
     const [fromX, fromY] = [x - layout.x[other]!, y - layout.y[other]!];
     const depth = wayBetween(overlaps, layout.shape[other]!, shape, fromX, fromY, way);
     addLine(lines, way[0]!, way[1]!, way[0]! * x + way[1]! * y + depth);

@@ -3,11 +3,12 @@ import { expect, test } from 'vitest';
 import { patience, runs } from '../testing/runs.ts';
 import type { Corner, Outline } from './job.ts';
 import { noFitOf } from './noFit.ts';
-import { depthBetween, noMeetings, overlapsOf, wayBetween } from './overlaps.ts';
+import { depthBetween, noMeetings, OFTEN, overlapsOf, wayBetween } from './overlaps.ts';
 import { boxOf, isSimple, isWithin, tidied, twiceArea } from './polygon.ts';
 import { solidOf } from './solid.ts';
 import type { Shape } from './shapes.ts';
 import { anyOutline } from './testing/jobs.ts';
+import { evenly } from '../testing/evenly.ts';
 
 const whole = anyOutline
   .map((outline) => tidied(outline.map(({ x, y }) => ({ x: Math.round(x * 1000), y: Math.round(y * 1000) }))))
@@ -30,7 +31,7 @@ function distanceTo(outline: Outline, { x, y }: Corner): number {
   return Math.min(...each);
 }
 
-const share = fc.double({ min: 0, max: 1, noNaN: true });
+const share = evenly(0, 1);
 
 test(
   'the depth is the distance to the nearest edge of the no-fit polygon, and the way out leads there',
@@ -40,19 +41,28 @@ test(
         whole,
         whole,
         fc.array(fc.tuple(share, share), { minLength: 40, maxLength: 40 }),
-        (a, b, shares) => {
+        fc.boolean(),
+        share,
+        (a, b, shares, isAskedOften, part) => {
           const { outlines } = noFitOf(solidOf(a), solidOf(b));
           const overlaps = overlapsOf([shapeOf(a), shapeOf(b)], noMeetings());
           const box = boxOf(outlines.flat());
+          // By every edge, or by the grid that is laid once it pays.
+          for (let i = 0; i < OFTEN && isAskedOften; i++) depthBetween(overlaps, 0, 1, 0, 0, Infinity);
+          expect(overlaps.meetings.grids.wholeUsed > 0).toBe(isAskedOften);
           for (const [acrossX, acrossY] of shares) {
             const x = Math.round(box.left + acrossX * (box.right - box.left));
             const y = Math.round(box.low + acrossY * (box.high - box.low));
             const inside = outlines.filter((outline) => isWithin(outline, { x, y })).length % 2 === 1;
             const away = Math.min(...outlines.map((outline) => distanceTo(outline, { x, y })));
-            const depth = depthBetween(overlaps, 0, 1, x, y);
+            const depth = depthBetween(overlaps, 0, 1, x, y, Infinity);
             // On the very edge it counts as either.
             if (away < 1e-3) expect(depth).toBeLessThan(1e-3);
             else expect(Math.abs(depth - (inside ? away : 0))).toBeLessThan(1e-3);
+            const enough = part * Math.max(box.right - box.left, box.high - box.low);
+            const told = depthBetween(overlaps, 0, 1, x, y, enough);
+            expect(told === Infinity ? depth >= enough : told === depth).toBe(true);
+            expect(depthBetween(overlaps, 0, 1, x, y, depth + 1e-3)).toBe(depth);
             if (depth < 1) continue;
             const way = new Float64Array(2);
             expect(wayBetween(overlaps, 0, 1, x, y, way)).toBeCloseTo(depth, 3);
@@ -88,18 +98,21 @@ test(
         whole,
         whole,
         fc.array(fc.tuple(share, share), { minLength: 8, maxLength: 8 }),
-        (a, b, shares) => {
+        fc.boolean(),
+        (a, b, shares, isAskedOften) => {
           const all = [a, b].flatMap((outline) => turns.map((by) => turn(outline, by)));
           const together = overlapsOf(all.map(shapeOf), noMeetings());
           for (const [i, one] of all.entries())
             for (const [j, other] of all.entries()) {
+              for (let k = 0; k < OFTEN && isAskedOften; k++) depthBetween(together, i, j, 0, 0, Infinity);
               const alone = overlapsOf([shapeOf(one), shapeOf(other)], noMeetings());
               const box = boxOf(noFitOf(solidOf(one), solidOf(other)).outlines.flat());
               for (const [acrossX, acrossY] of shares) {
                 const x = Math.round(box.left + acrossX * (box.right - box.left));
                 const y = Math.round(box.low + acrossY * (box.high - box.low));
                 // Corners of a no-fit polygon are rounded to whole units, one way round or the other.
-                const apart = depthBetween(together, i, j, x, y) - depthBetween(alone, 0, 1, x, y);
+                const apart =
+                  depthBetween(together, i, j, x, y, Infinity) - depthBetween(alone, 0, 1, x, y, Infinity);
                 expect(Math.abs(apart)).toBeLessThan(30);
               }
             }

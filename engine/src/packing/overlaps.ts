@@ -1,4 +1,6 @@
-import { depthIn, edgesOf, wayOut, type Edges } from './edges.ts';
+import { depthIn, edgesOf, PER_EDGE, wayOut, type Edges } from './edges.ts';
+import { layGrid } from './grid.ts';
+import { depthOnGrid, noGrids, type Grids } from './grids.ts';
 import type { Outline } from './job.ts';
 import { noFitOf } from './noFit.ts';
 import { quarterTurned, turnedX, turnedY } from './quarters.ts';
@@ -15,6 +17,7 @@ export interface Meetings {
   /** Outlines that others are turns of; what no-fit polygons are made from once one has met another. */
   readonly bases: { readonly outline: Outline; solid: Solid | null }[];
   readonly noFits: Map<number, Edges>;
+  readonly grids: Grids;
 }
 
 /** An outline as quarter turns of another that came before it, or of itself. */
@@ -23,7 +26,12 @@ interface Stand {
   readonly turns: number;
 }
 
-export const noMeetings = (): Meetings => ({ stands: new Map(), bases: [], noFits: new Map() });
+export const noMeetings = (): Meetings => ({
+  stands: new Map(),
+  bases: [],
+  noFits: new Map(),
+  grids: noGrids(),
+});
 
 /** More outlines than meet one another in any number of packings. */
 const MOST = 1e6;
@@ -38,6 +46,8 @@ export interface Overlaps {
   /** Of each pair, at a · shapes + b: their no-fit polygon, and by how many quarter turns it is turned for them. */
   readonly edges: (Edges | undefined)[];
   readonly turns: Uint8Array;
+  /** Where the grid of a pair begins, times 4, and its turns; −1 for none yet. */
+  readonly grids: Int32Array;
 }
 
 export function overlapsOf(shapes: readonly Shape[], meetings: Meetings): Overlaps {
@@ -51,6 +61,7 @@ export function overlapsOf(shapes: readonly Shape[], meetings: Meetings): Overla
     meetings,
     edges: new Array<Edges | undefined>(count * count).fill(undefined),
     turns: new Uint8Array(count * count),
+    grids: new Int32Array(count * count).fill(-1),
   };
 }
 
@@ -105,14 +116,37 @@ function solid({ bases }: Meetings, at: number): Solid {
 
 /**
  * Least distance by which a piece of shape b must move to be clear of one of shape a: 0 where it is. (x, y) is its
- * origin seen from the other's. Whole numbers: whether it is 0 is decided exactly.
+ * origin seen from the other's. Whole numbers: whether it is 0 is decided exactly. `enough` or more may be told as
+ * Infinity.
  */
-export function depthBetween(overlaps: Overlaps, a: number, b: number, x: number, y: number): number {
+export function depthBetween(
+  overlaps: Overlaps,
+  a: number,
+  b: number,
+  x: number,
+  y: number,
+  enough: number,
+): number {
+  const known = overlaps.grids[a * overlaps.shapes + b]!;
+  if (known < 0) return depthWithoutGrid(overlaps, a, b, x, y);
+  const [cos, sin] = [COS[known & 3]!, SIN[known & 3]!];
+  return depthOnGrid(overlaps.meetings.grids, known >> 2, cos * x + sin * y, cos * y - sin * x, enough);
+}
+
+/** Of quarter turns. Turned by product: it costs no choice that is hard to foresee. */
+const COS = Float64Array.of(1, 0, -1, 0);
+const SIN = Float64Array.of(0, 1, 0, -1);
+
+/** How often a no-fit polygon is asked before a grid is laid over it, which takes about as long. */
+export const OFTEN = 300;
+
+function depthWithoutGrid(overlaps: Overlaps, a: number, b: number, x: number, y: number): number {
   const pair = a * overlaps.shapes + b;
   const edges = overlaps.edges[pair] ?? meet(overlaps, a, b);
   const turns = overlaps.turns[pair]!;
-  if (turns === 0) return depthIn(edges, x, y);
-  const back = 4 - turns;
+  if (++edges.asked === OFTEN) edges.grid = layGrid(overlaps.meetings.grids, edges);
+  if (edges.grid >= 0) overlaps.grids[pair] = 4 * edges.grid + turns;
+  const back = (4 - turns) & 3;
   return depthIn(edges, turnedX(back, x, y), turnedY(back, x, y));
 }
 
@@ -143,11 +177,11 @@ export function cornerBetween(
   share: number,
   corner: Float64Array,
 ): boolean {
-  const { corners, count } = overlaps.edges[a * overlaps.shapes + b] ?? meet(overlaps, a, b);
-  if (count === 0) return false;
+  const { numbers } = overlaps.edges[a * overlaps.shapes + b] ?? meet(overlaps, a, b);
+  if (numbers.length === 0) return false;
   const turns = overlaps.turns[a * overlaps.shapes + b]!;
-  const at = 2 * Math.floor(share * count);
-  const [x, y] = [corners[at]!, corners[at + 1]!];
+  const at = PER_EDGE * Math.floor((share * numbers.length) / PER_EDGE);
+  const [x, y] = [numbers[at]!, numbers[at + 1]!];
   corner[0] = turnedX(turns, x, y);
   corner[1] = turnedY(turns, x, y);
   return true;

@@ -84,7 +84,7 @@ export function bestPlace(seeker: Seeker, piece: number): Place {
   let best: Place = { shape: hereShape, x: hereX, y: hereY, loss: Infinity };
   for (let i = 0; i < finds.count; i++) {
     const from = { shape: finds.shape[i]!, x: finds.x[i]!, y: finds.y[i]!, loss: finds.loss[i]! };
-    const found = settled(layout, seeker.lines, piece, descended(seeker, piece, from));
+    const found = settled(layout, seeker.lines, piece, from);
     if (found.loss < best.loss) best = found;
     if (best.loss === 0) break;
   }
@@ -151,45 +151,4 @@ function remove(finds: Finds, at: number): void {
     finds.loss[i] = finds.loss[i + 1]!;
   }
   finds.count--;
-}
-
-/** First and last step of a descent, as shares of the piece's smaller side. */
-const STEPS = { first: 0.25, last: 0.1 };
-
-/** Steps along one axis or diagonal at a time while they gain; shorter ones where they don't. */
-function descended(seeker: Seeker, piece: number, from: Place): Place {
-  const { layout, random } = seeker;
-  const { shape } = from;
-  const small = layout.problem.small[shape]!;
-  const least = Math.max(1, small * STEPS.last);
-  let { x, y, loss } = from;
-  let stepX = Math.max(1, small * STEPS.first);
-  let stepY = stepX;
-  let axis = random.below(4);
-  while (loss > 0 && (stepX >= least || stepY >= least)) {
-    const dx = axis === 1 ? 0 : stepX;
-    const dy = axis === 0 ? 0 : axis === 3 ? -stepY : stepY;
-    let gained = false;
-    for (let way = 1; way >= -1 && !gained; way -= 2) {
-      const nextX = placeX(layout, shape, x + way * dx);
-      const nextY = placeY(layout, shape, y + way * dy);
-      if (nextX !== nextX || nextY !== nextY || (nextX === x && nextY === y)) continue;
-      const next = lossAt(layout, piece, shape, nextX, nextY, loss);
-      if (next < loss) {
-        x = nextX;
-        y = nextY;
-        loss = next;
-        gained = true;
-      }
-    }
-    const by = gained ? 1.1 : 0.5;
-    if (axis === 0) stepX *= by;
-    else if (axis === 1) stepY *= by;
-    else {
-      stepX *= Math.sqrt(by);
-      stepY *= Math.sqrt(by);
-    }
-    if (!gained) axis = random.below(4);
-  }
-  return { shape, x, y, loss };
 }

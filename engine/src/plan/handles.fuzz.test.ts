@@ -6,6 +6,7 @@ import { anyRequest, type RawRequest } from '../testing/requests.ts';
 import { patience, runs } from '../testing/runs.ts';
 import { mm } from '../units/index.ts';
 import { handlesOf, moved, planSkirt, type Handle, type HandleName, type SkirtPlan } from './index.ts';
+import { evenly } from '../testing/evenly.ts';
 
 const planned = (raw: RequestDocument): SkirtPlan => {
   const parsed = parseRequest(raw);
@@ -46,7 +47,7 @@ const anySkirt: fc.Arbitrary<RawRequest> = fc
 const anyMove = fc.record({
   raw: anySkirt,
   which: fc.nat(),
-  share: fc.double({ min: -0.2, max: 1.2, noNaN: true }),
+  share: evenly(-0.2, 1.2),
 });
 interface Move {
   raw: RawRequest;

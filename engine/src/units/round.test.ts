@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { inches, mm, yards, type Mm } from './mm.ts';
 import { roundTo, stepsIn } from './round.ts';
+import { evenly } from '../testing/evenly.ts';
 
 const marks = fc.constantFrom(inches(1 / 16), inches(1 / 8), inches(1 / 4), mm(1), mm(2), mm(5));
-const lengths = fc.double({ min: 0, max: 20_000, noNaN: true }).map(mm);
+const lengths = evenly(0, 20_000).map(mm);
 
 /** A thousandth of a millimetre is below any mark and above what binary fractions lose. */
 const HAIR = 0.001;

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { isCalendarDate, monthsAfter } from './calendar.ts';
+import { evenly } from '../../testing/evenly.ts';
 
 const DAY = 86_400_000;
 const written = (time: number): string => new Date(time).toISOString().slice(0, 10);
@@ -96,7 +97,7 @@ describe('months later', () => {
       fc.property(
         anyDay,
         fc.integer({ min: 0, max: 240 }),
-        fc.double({ min: 0, max: 1, maxExcluded: true, noNaN: true }),
+        evenly(0, 1).filter((share) => share < 1),
         (date, whole, fraction) => {
           const months = whole + fraction;
           const from = byDate(date, Math.floor(months));
@@ -110,7 +111,7 @@ describe('months later', () => {
   });
 
   test('more months are never an earlier day', () => {
-    const months = fc.double({ min: 0, max: 40, noNaN: true });
+    const months = evenly(0, 40);
     fc.assert(
       fc.property(anyDay, months, months, (date, one, other) => {
         const [soon, late] = [Math.min(one, other), Math.max(one, other)].map((each) =>

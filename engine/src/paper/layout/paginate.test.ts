@@ -2,12 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { paginate } from './paginate.ts';
 import { piece, type Piece } from './piece.ts';
+import { evenly } from '../../testing/evenly.ts';
 
 const pieces = fc.array(
   fc
     .record({
-      height: fc.double({ min: 0, max: 130, noNaN: true }),
-      gap: fc.double({ min: 0, max: 20, noNaN: true }),
+      height: evenly(0, 130),
+      gap: evenly(0, 20),
       keepWithNext: fc.boolean(),
       endsPage: fc.constantFrom(false, false, false, false, true),
     })
