@@ -1,4 +1,4 @@
-import { lossAt, put, type Layout } from './layout.ts';
+import { lossAt, measureAll, put, type Layout } from './layout.ts';
 import { placeX, placeY } from './place.ts';
 import type { Random } from './random.ts';
 
@@ -84,23 +84,46 @@ function freePlace(layout: Layout, random: Random, piece: number, end: number): 
     const x = placeX(layout, shape, from + random.next() * reach);
     const y = placeY(layout, shape, low + random.next() * (problem.most[shape]! - low));
     if (x !== x || y !== y || lossAt(layout, piece, shape, x, y, Number.MIN_VALUE) > 0) continue;
-    const spot = slid(layout, piece, { shape, x, y, end: x + right });
+    const spot = slid(layout, piece, { shape, x, y, end: x + right }, [LEFT, DOWN]);
     if (!best || spot.end < best.end || (spot.end === best.end && spot.y < best.y)) best = spot;
   }
   return best;
 }
 
-/** As far left, then as far down, as a piece goes without touching another, in halved steps. */
-function slid(layout: Layout, piece: number, spot: Spot): Spot {
+const LEFT = [-1, 0] as const;
+const DOWN = [0, -1] as const;
+
+/** How often all are slid on: each in its turn makes room for the next. */
+const SLIDES = 20;
+
+/** Slides every piece as far towards the strip's beginning as it goes, those that lie nearest to it first. */
+export function slideBack(layout: Layout): void {
+  const { problem, shape, x, y } = layout;
+  const sideOf = (piece: number): number => x[piece]! + problem.left[shape[piece]!]!;
+  for (let round = 0, isMoved = true; round < SLIDES && isMoved; round++) {
+    isMoved = false;
+    const order = Array.from({ length: problem.movable }, (_, i) => i).toSorted(
+      (a, b) => sideOf(a) - sideOf(b) || a - b,
+    );
+    for (const piece of order) {
+      const stood = { shape: shape[piece]!, x: x[piece]!, y: y[piece]!, end: 0 };
+      const spot = slid(layout, piece, stood, [LEFT]);
+      if (spot.x >= stood.x) continue;
+      put(layout, piece, spot.shape, spot.x, spot.y);
+      isMoved = true;
+    }
+  }
+  measureAll(layout);
+}
+
+/** As far as a piece goes in one way, then in the next, without touching another, in halved steps. */
+function slid(layout: Layout, piece: number, spot: Spot, ways: readonly (readonly [number, number])[]): Spot {
   const { shape } = spot;
   let { x, y } = spot;
   for (let step = layout.problem.small[shape]!; step >= 1; step /= 2) {
-    for (const [dx, dy] of [
-      [-step, 0],
-      [0, -step],
-    ] as const) {
-      const nextX = placeX(layout, shape, x + dx);
-      const nextY = placeY(layout, shape, y + dy);
+    for (const [dx, dy] of ways) {
+      const nextX = placeX(layout, shape, x + step * dx);
+      const nextY = placeY(layout, shape, y + step * dy);
       if (nextX !== nextX || nextY !== nextY || nextX > x || nextY > y || (nextX === x && nextY === y))
         continue;
       if (lossAt(layout, piece, shape, nextX, nextY, Number.MIN_VALUE) > 0) continue;

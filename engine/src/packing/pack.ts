@@ -1,5 +1,5 @@
 import { check } from './check.ts';
-import { layFirst } from './first.ts';
+import { layFirst, slideBack } from './first.ts';
 import { layGiven } from './given.ts';
 import {
   emptyLayout,
@@ -16,7 +16,7 @@ import { noMeetings, overlapsOf } from './overlaps.ts';
 import { placementOf, problemOf, type Problem } from './problem.ts';
 import { randomFrom } from './random.ts';
 import { seekerOf } from './seek.ts';
-import { compress, explore } from './tighten.ts';
+import { compress, explore, trimmed } from './tighten.ts';
 import type { Effort, Packing, PackingJob, PackingResult } from './job.ts';
 
 /** Share of the time in which new layouts are sought; in the rest the best is only pressed together. */
@@ -62,6 +62,10 @@ export function pack(job: PackingJob, effort: Effort, meetings = noMeetings()): 
   };
   if (problem.movable > 0 && (effort.evaluations !== undefined || effort.spent)) {
     const seeker = seekerOf(layout, random);
+    if (isGiven && share() < 1) {
+      slideBack(layout);
+      known = trimmed(layout);
+    }
     known = explore(seeker, known, EXPLORING, progress);
     known = compress(seeker, known, progress);
   }

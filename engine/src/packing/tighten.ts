@@ -116,7 +116,7 @@ export function compress(seeker: Seeker, best: Snapshot, progress: Progress): Sn
 }
 
 /** A parted layout, its strip ended where its last piece ends. */
-function trimmed(layout: Layout): Snapshot {
+export function trimmed(layout: Layout): Snapshot {
   layout.end = lengthOf(layout);
   return snapshot(layout);
 }

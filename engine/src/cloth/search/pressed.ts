@@ -24,7 +24,7 @@ interface Packed {
 /**
  * What lies on each length at hand pressed together towards its beginning. The packing looks at where the last piece of
  * all ends: on the lengths before that pieces lie anywhere, and what is left of them would be in tatters. Each length has its
- * share of the effort; the bolt is left as it is. A length on which nothing is gained stays as it was.
+ * share of the effort; the bolt is left as it is.
  */
 export function pressed(placements: readonly Placement[], packed: Packed, effort: Share): Placement[] {
   const atHand = packed.strip.lengths.filter(({ from }) => from.length !== null);
@@ -37,7 +37,7 @@ export function pressed(placements: readonly Placement[], packed: Packed, effort
   );
 }
 
-/** New places of the pieces on one length, by their place in the list; null where they are no closer together. */
+/** New places of the pieces on one length, by their place in the list; null where they would reach farther. */
 function pressedOn(
   laid: Laid,
   placements: readonly Placement[],
@@ -62,7 +62,7 @@ function pressedOn(
   const result = packLots(demanded, alone, job.fabric, effort, { start, meetings });
   if (!result.ok) return null;
   const endOf = (all: readonly Placement[]): number => Math.max(...all.map((each) => boxOf(each).right));
-  if (endOf(result.packing.placements) > endOf(start) - HAIR) return null;
+  if (endOf(result.packing.placements) > endOf(start) + HAIR) return null;
   const waiting = result.packing.placements.map((each) => moved(each, -1));
   return new Map(
     on.flatMap(([at, { item }]): [number, Placement][] => {
