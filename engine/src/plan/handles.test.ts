@@ -109,6 +109,15 @@ test.each([
   expect(handleIn(plan, name).value).toBeGreaterThan(handleIn(planned(raw), name).value);
 });
 
+test('one tuck that the growth makes deeper than anybody would write has no handle', () => {
+  const namesOf = (letsDown: string): HandleName[] =>
+    handlesOf(planned({ body, measure: 'metric', extras: { tucks: { count: 1, letsDown } } })).map(
+      ({ name }) => name,
+    );
+  expect(namesOf('15 cm')).toContain('tuck');
+  expect(namesOf('18 cm')).not.toContain('tuck');
+});
+
 describe('rows', () => {
   const fitted = { body, ribbons: { rows: 4, lowest: '2 in', highest: '14 in' } };
   const edges = bandEdges(planned(fitted));

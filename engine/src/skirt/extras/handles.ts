@@ -75,15 +75,17 @@ function slitHandles({ context, draft, waist, extras }: MadeOn, chosen: SlitOpti
 
 /** The depth of one tuck, fold to stitching: where nobody counted them, there are as many as the growth takes. */
 function tuckHandles({ context, extras }: MadeOn, chosen: TuckOptions): OptionHandle[] {
-  // What a small growth takes may be less than anybody would write: that stands where it is.
-  if (extras.tucks?.how !== 'tucks' || extras.tucks.depth.value < tuckDepthLimits.least) return [];
+  if (extras.tucks?.how !== 'tucks') return [];
+  const { value } = extras.tucks.depth;
+  // What the growth takes may be less or more than anybody would write: that stands where it is.
+  if (value < tuckDepthLimits.least || value > tuckDepthLimits.most) return [];
   const { letsDown } = letsDownOf(context, chosen);
   const comesTo = (depth: TuckOptions['depth']): number =>
     tuckDepths(context, { ...chosen, depth }, letsDown).depth.value;
   return [
     {
       name: 'tuck',
-      value: extras.tucks.depth.value,
+      value,
       least: comesTo(tuckDepthLimits.least),
       most: Math.min(tuckDepthLimits.most, comesTo(tuckDepthLimits.most)),
       step: context.mark,
