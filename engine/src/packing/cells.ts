@@ -20,6 +20,8 @@ const TO_THE_WIDEST = 4;
 /** What lies past the last cell is a member of that. */
 const MOST_CELLS = 1e5;
 
+const NOBODY = new Int32Array(0);
+
 export function cellsOf({ shapes, pieces }: Problem, farthest: number): Cells {
   const widths = shapes.filter(({ item }) => item >= 0).map(({ body }) => body.right - body.left);
   const reach = Math.max(1, ...widths);
@@ -29,7 +31,7 @@ export function cellsOf({ shapes, pieces }: Problem, farthest: number): Cells {
     size,
     reach,
     count: new Int32Array(cells),
-    members: Array.from({ length: cells }, () => new Int32Array(0)),
+    members: new Array<Int32Array>(cells).fill(NOBODY),
     first: new Int32Array(pieces.length),
     last: new Int32Array(pieces.length).fill(-1),
   };
