@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { evenly } from '../testing/evenly.ts';
 import { inches, mm, type Mm } from '../units/index.ts';
 import { length } from './codes.ts';
 import {
@@ -11,7 +12,6 @@ import {
   type BodyMeasures,
   type Walker,
 } from './index.ts';
-import { evenly } from '../testing/evenly.ts';
 
 const at = (level: number) => length(mm(level), 'body.atFloor');
 

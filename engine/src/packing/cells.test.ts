@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { evenly } from '../testing/evenly.ts';
 import { runs } from '../testing/runs.ts';
 import { cellAt, cellsOf, enter } from './cells.ts';
 import { problemOf } from './problem.ts';
-import { evenly } from '../testing/evenly.ts';
 
 const WIDTHS = [10, 25, 60];
 const END = 400;

@@ -96,11 +96,11 @@ const DOWN = [0, -1] as const;
 /** How often all are slid on: each in its turn makes room for the next. */
 const SLIDES = 20;
 
-/** Slides every piece as far towards the strip's beginning as it goes, those that lie nearest to it first. */
-export function slideBack(layout: Layout): void {
+/** Slides every piece as far towards the strip's beginning as it goes, those that lie nearest to it first, until time is over. */
+export function slideBack(layout: Layout, isOver: () => boolean): void {
   const { problem, shape, x, y } = layout;
   const sideOf = (piece: number): number => x[piece]! + problem.left[shape[piece]!]!;
-  for (let round = 0, isMoved = true; round < SLIDES && isMoved; round++) {
+  for (let round = 0, isMoved = true; round < SLIDES && isMoved && !isOver(); round++) {
     isMoved = false;
     const order = Array.from({ length: problem.movable }, (_, i) => i).toSorted(
       (a, b) => sideOf(a) - sideOf(b) || a - b,

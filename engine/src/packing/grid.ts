@@ -1,4 +1,4 @@
-import { gapTo, PER_EDGE, type Edges } from './edges.ts';
+import { gapTo, isCrossed, PER_EDGE, type Edges } from './edges.ts';
 import { CORNER, ON, OUTSIDE, PER_GRID, ROWS, SIDE, SQUARES, type Grids } from './grids.ts';
 
 /** Squares are taken larger by this, in units: where a place falls is rounded. */
@@ -129,7 +129,7 @@ function standsAt(numbers: Float64Array, x: number, y: number, reachX: number, r
       Math.max(fromY, fromY + dy) < y - reachY;
     // How far the middle lies beside the edge's line, and how far the box reaches out across it.
     if (!isBeside && Math.abs(turn) <= Math.abs(dx) * reachY + Math.abs(dy) * reachX) return ON;
-    if (fromY > y !== fromY + dy > y && (dy > 0 ? turn > 0 : turn < 0)) inside = !inside;
+    if (isCrossed(numbers, at, x, y)) inside = !inside;
   }
   return inside ? INSIDE : OUTSIDE;
 }

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { evenly } from '../testing/evenly.ts';
 import { patience, runs } from '../testing/runs.ts';
 import type { Corner, Outline } from './job.ts';
 import { noFitOf } from './noFit.ts';
@@ -8,7 +9,6 @@ import { boxOf, isSimple, isWithin, tidied, twiceArea } from './polygon.ts';
 import { solidOf } from './solid.ts';
 import type { Shape } from './shapes.ts';
 import { anyOutline } from './testing/jobs.ts';
-import { evenly } from '../testing/evenly.ts';
 
 const whole = anyOutline
   .map((outline) => tidied(outline.map(({ x, y }) => ({ x: Math.round(x * 1000), y: Math.round(y * 1000) }))))

@@ -54,7 +54,7 @@ export function pack(job: PackingJob, effort: Effort, meetings = noMeetings()): 
   });
   effort.better?.(answer(known));
   const most = effort.evaluations ?? Infinity;
-  const share = (): number => Math.max(layout.tried / most, effort.spent?.() ?? 0);
+  const share = (): number => Math.max(layout.tried < most ? layout.tried / most : 1, effort.spent?.() ?? 0);
   const progress = {
     share,
     enough,
@@ -62,8 +62,8 @@ export function pack(job: PackingJob, effort: Effort, meetings = noMeetings()): 
   };
   if (problem.movable > 0 && (effort.evaluations !== undefined || effort.spent)) {
     const seeker = seekerOf(layout, random);
-    if (isGiven && share() < 1) {
-      slideBack(layout);
+    if (isGiven) {
+      slideBack(layout, () => share() >= 1);
       known = trimmed(layout);
     }
     known = explore(seeker, known, EXPLORING, progress);

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { changed, parseRequest, type RequestDocument } from '../request/index.ts';
+import { evenly } from '../testing/evenly.ts';
 import { anyCircle, anyFlared, anyGathered, anyGored, anyTiered, anyWrap } from '../testing/cuts.ts';
 import { anyRequest, type RawRequest } from '../testing/requests.ts';
 import { patience, runs } from '../testing/runs.ts';
 import { mm } from '../units/index.ts';
 import { handlesOf, moved, planSkirt, type Handle, type HandleName, type SkirtPlan } from './index.ts';
-import { evenly } from '../testing/evenly.ts';
 
 const planned = (raw: RequestDocument): SkirtPlan => {
   const parsed = parseRequest(raw);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { isCurrency, minorDigits, parseMoney, showMoney, times } from './money.ts';
 import { evenly } from '../testing/evenly.ts';
+import { isCurrency, minorDigits, parseMoney, showMoney, times } from './money.ts';
 
 const minorOf = (text: string | number, currency = 'CAD'): number | string => {
   const parsed = parseMoney(text, currency);

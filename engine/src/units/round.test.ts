@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { evenly } from '../testing/evenly.ts';
 import { inches, mm, yards, type Mm } from './mm.ts';
 import { roundTo, stepsIn } from './round.ts';
-import { evenly } from '../testing/evenly.ts';
 
 const marks = fc.constantFrom(inches(1 / 16), inches(1 / 8), inches(1 / 4), mm(1), mm(2), mm(5));
 const lengths = evenly(0, 20_000).map(mm);

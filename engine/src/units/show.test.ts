@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { evenly } from '../testing/evenly.ts';
 import { english, french } from '../testing/numberWords.ts';
 import { inches, metres, mm, yards, type Mm } from './mm.ts';
 import { parseLength } from './parse.ts';
@@ -14,7 +15,6 @@ import {
   type NumberWords,
   type ShowLength,
 } from './show.ts';
-import { evenly } from '../testing/evenly.ts';
 
 const EIGHTH = inches(1 / 8);
 const how = (system: MeasureSystem, words: NumberWords, mark?: Mm): ShowLength => ({

@@ -1,6 +1,7 @@
 // Source: international inch and yard of 1959 (NIST Handbook 44, appendix C); shop steps of 0.1 m and 1/8 yd, common practice.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { evenly } from '../testing/evenly.ts';
 import {
   add,
   centimetres,
@@ -14,7 +15,6 @@ import {
   roundTo,
   yards,
 } from './index.ts';
-import { evenly } from '../testing/evenly.ts';
 
 const TENTH_METRE = mm(100);
 const EIGHTH_YARD = inches(4.5);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { MM_PER_INCH, mm, parseLength, writeLength, type MeasureSystem } from './index.ts';
 import { evenly } from '../testing/evenly.ts';
+import { MM_PER_INCH, mm, parseLength, writeLength, type MeasureSystem } from './index.ts';
 
 const systems: readonly MeasureSystem[] = ['inches', 'metric'];
 const readBack = (text: string): number => {

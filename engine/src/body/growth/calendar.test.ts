@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { isCalendarDate, monthsAfter } from './calendar.ts';
 import { evenly } from '../../testing/evenly.ts';
+import { isCalendarDate, monthsAfter } from './calendar.ts';
 
 const DAY = 86_400_000;
 const written = (time: number): string => new Date(time).toISOString().slice(0, 10);

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { evenly } from '../../testing/evenly.ts';
 import type { Figure } from '../../figure/index.ts';
 import { centimetres, inches, mm } from '../../units/index.ts';
 import { length, type BodyFigureCode } from '../codes.ts';
@@ -16,7 +17,6 @@ import {
 } from './forecast.ts';
 import { growthReferences } from './reference.ts';
 import { statureAt } from './stature.ts';
-import { evenly } from '../../testing/evenly.ts';
 
 /** The middle girl of eight: 127.59 cm, the published 127.35 and 127.83 cm at 95.5 and 96.5 months being half a month off. */
 const eight: Measured = {

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { evenly } from '../../testing/evenly.ts';
 import { mm } from '../../units/index.ts';
 import { growthReferences, growthRows } from './reference.ts';
 import { deviationOf, heightAt, lmsAt, statureAt, zOf } from './stature.ts';
-import { evenly } from '../../testing/evenly.ts';
 
 const anyReference = fc.constantFrom(...growthReferences);
 const age = fc.double({ min: 24, max: 240, noNaN: true });

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { evenly } from '../../testing/evenly.ts';
 import { distance, point } from '../../geometry/index.ts';
 import { mm } from '../../units/index.ts';
 import { dimension, readable } from './dimension.ts';
 import type { ArrowMark, TextMark } from './mark.ts';
-import { evenly } from '../../testing/evenly.ts';
 
 const parts = (offset: number) => {
   const { marks } = dimension({ from: point(10, 50), to: point(70, 50), text: '60', offset: mm(offset) });

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { evenly } from '../../testing/evenly.ts';
 import { paginate } from './paginate.ts';
 import { piece, type Piece } from './piece.ts';
-import { evenly } from '../../testing/evenly.ts';
 
 const pieces = fc.array(
   fc
