@@ -70,9 +70,11 @@ export function stripOf({ fabric, lengths, wanted }: ClothJob, way: LayKind): St
     laid.push({ from, start, end, low, high: Math.min(width, high + HAIR), flaws });
     keepOut.push(...flaws);
     const [beside, besideTo] =
-      way === 'lengthwise fold' ? [-1, low - spacing - HAIR] : [high + spacing + HAIR, width + 1];
-    // A narrow bolt without end is kept narrow for as long as any lay may get.
-    if (besideTo - beside > 1.5)
+      way === 'lengthwise fold'
+        ? [-1 - spacing, low - spacing - HAIR]
+        : [high + spacing + HAIR, width + 1 + spacing];
+    // However little narrower; and a narrow bolt without end for as long as any lay may get.
+    if (room(from) < width - 2 * HAIR)
       for (let at = start - WALL / 2, to = (reach ?? start + far) + WALL / 2; at < to; at += 10 * width)
         keepOut.push(upright(at, Math.min(to, at + 10 * width), beside, besideTo));
     start = end + 2 * spacing + WALL;
