@@ -155,6 +155,12 @@ describe('what a job asks', () => {
     expect(packed({ ...of, start: far }, 400).length).toBeLessThan(80.1);
   });
 
+  test('a layout to begin with in which pieces lie on one another is left, whole', () => {
+    const of = job([item(40, 50, { demand: 3 })]);
+    const start = [0, 0, 10].map((x) => ({ item: 0, rotation: 0, mirrored: false, x, y: 0 }));
+    expect(packed({ ...of, start }, 0)).toEqual(packed(of, 0));
+  });
+
   test('a piece that was laid by a turn that makes no odds lies where it was laid', () => {
     const of = job([item(40, 50, { rotations: [0, 180] })]);
     const start = [{ item: 0, rotation: 180, mirrored: false, x: 90, y: 60 }];

@@ -12,12 +12,12 @@ import {
   type Snapshot,
 } from './layout.ts';
 import { lowerBound } from './bound.ts';
-import { noMeetings, overlapsOf } from './overlaps.ts';
+import { noMeetings, overlapsOf, type Overlaps } from './overlaps.ts';
 import { placementOf, problemOf, type Problem } from './problem.ts';
 import { randomFrom } from './random.ts';
 import { seekerOf } from './seek.ts';
 import { compress, explore, trimmed } from './tighten.ts';
-import type { Effort, Packing, PackingJob, PackingResult } from './job.ts';
+import type { Effort, Packing, PackingJob, PackingResult, Placement } from './job.ts';
 
 /** Share of the time in which new layouts are sought; in the rest the best is only pressed together. */
 const EXPLORING = 0.8;
@@ -35,10 +35,9 @@ export function pack(job: PackingJob, effort: Effort, meetings = noMeetings()): 
   const bound = lowerBound(problem);
   const overlaps = overlapsOf(problem.shapes, meetings);
   const random = randomFrom(effort.seed);
-  const layout = emptyLayout(problem, overlaps, farthestOf(problem));
-  for (const [i, { shape, x, y }] of problem.fixed.entries()) put(layout, problem.movable + i, shape, x, y);
-  const isGiven = job.start !== undefined && layGiven(layout, job.start) && isParted(layout);
-  if (!isGiven && !layFirst(layout, random)) return { ok: false, refusals: [{ code: 'keepOut' }] };
+  const given = job.start ? givenLayout(problem, overlaps, job.start) : null;
+  const layout = given ?? bareLayout(problem, overlaps);
+  if (!given && !layFirst(layout, random)) return { ok: false, refusals: [{ code: 'keepOut' }] };
   measureAll(layout);
   layout.end = lengthOf(layout);
   let known = snapshot(layout);
@@ -62,7 +61,7 @@ export function pack(job: PackingJob, effort: Effort, meetings = noMeetings()): 
   };
   if (problem.movable > 0 && (effort.evaluations !== undefined || effort.spent)) {
     const seeker = seekerOf(layout, random);
-    if (isGiven) {
+    if (given) {
       slideBack(layout, () => share() >= 1);
       known = trimmed(layout);
     }
@@ -72,9 +71,19 @@ export function pack(job: PackingJob, effort: Effort, meetings = noMeetings()): 
   return { ok: true, packing: answer(known) };
 }
 
-function isParted(layout: Layout): boolean {
+/** A layout of what is fixed, with room for all else. */
+function bareLayout(problem: Problem, overlaps: Overlaps): Layout {
+  const layout = emptyLayout(problem, overlaps, farthestOf(problem));
+  for (const [i, { shape, x, y }] of problem.fixed.entries()) put(layout, problem.movable + i, shape, x, y);
+  return layout;
+}
+
+/** The layout to begin with; null where it is none of all pieces, or some lie on others. */
+function givenLayout(problem: Problem, overlaps: Overlaps, start: readonly Placement[]): Layout | null {
+  const layout = bareLayout(problem, overlaps);
+  if (!layGiven(layout, start)) return null;
   measureAll(layout);
-  return totalDepth(layout) === 0;
+  return totalDepth(layout) === 0 ? layout : null;
 }
 
 /** No first answer is longer: every piece behind the one before it and every keep-out, with room to find its lattice. */
