@@ -59,8 +59,9 @@ export const oddValues: readonly unknown[] = [
 
 const oddKeys = ['__proto__', 'constructor', 'toString', 'hasOwnProperty', '', 'Waist', 'a.b', '[0]', 'ключ'];
 
-/** Adds a key as JSON does: `__proto__` becomes a key like any other. */
+/** Adds a key as JSON does: `__proto__` becomes a key like any other, and a list has none. */
 const setOwn = (holder: Record<Key, unknown>, key: Key, value: unknown): void => {
+  if (Array.isArray(holder)) return;
   Object.defineProperty(holder, key, { value, enumerable: true, configurable: true, writable: true });
 };
 
