@@ -49,6 +49,12 @@ export function isCrossed(numbers: Float64Array, at: number, x: number, y: numbe
   return dy > 0 ? turn > 0 : turn < 0;
 }
 
+/** How far a place lies to the left of an edge's line: no more than 0 where it is on its outer side. The sign is exact. */
+export function depthUnder(numbers: Float64Array, at: number, x: number, y: number): number {
+  const turn = numbers[at + 2]! * (y - numbers[at + 1]!) - numbers[at + 3]! * (x - numbers[at]!);
+  return turn * numbers[at + 5]!;
+}
+
 /** Squared distance of a place to the edge whose numbers begin there. */
 export function gapTo(numbers: Float64Array, at: number, x: number, y: number): number {
   const px = x - numbers[at]!;

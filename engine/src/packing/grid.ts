@@ -1,94 +1,151 @@
-import { gapTo, isCrossed, PER_EDGE, type Edges } from './edges.ts';
-import { CORNER, ON, OUTSIDE, PER_GRID, ROWS, SIDE, SQUARES, type Grids } from './grids.ts';
+import { depthUnder, gapTo, isCrossed, PER_EDGE, type Edges } from './edges.ts';
+import { HEAD, INSIDE, MOST_IN_WORD, MOST_LEVEL, ON, ONE_EDGE, OUTSIDE, SIDE, type Grids } from './grids.ts';
 
 /** Squares are taken larger by this, in units: where a place falls is rounded. */
 const MARGIN = 2;
 /** Grids begin before this: where one begins is told in a whole number of 32 bits, with two to spare. */
 const FULL = 2 ** 28;
 
-/** Lays a grid over a no-fit polygon; where it begins, −1 if there is no room left. */
+/** A square and its margin: its middle, how far it reaches either way, and its corners. */
+interface Square {
+  readonly x: number;
+  readonly y: number;
+  readonly reachX: number;
+  readonly reachY: number;
+  readonly reach: number;
+}
+
+/** Lays a grid over a no-fit polygon; where it begins, −1 if there is no room for it. */
 export function layGrid(grids: Grids, { numbers, convex }: Edges): number {
-  const grid = grids.wholeUsed;
-  if (grid > FULL) return -1;
+  const grid = grids.numbersUsed;
+  const edges = numbers.length / PER_EDGE;
+  if (edges > MOST_IN_WORD || Math.max(grid, grids.wholeUsed, grids.listsUsed) > FULL) return -1;
   const { left, low, right, high } = boxOf(numbers);
   const [wide, tall] = [(right - left) / SIDE, (high - low) / SIDE];
   const [reachX, reachY] = [wide / 2 + MARGIN, tall / 2 + MARGIN];
   const reach = Math.sqrt(reachX * reachX + reachY * reachY);
-  const whole = wholeFor(grids);
-  whole[grid] = addNumbers(grids, numbers, left, low, per(wide), per(tall));
-  whole[grid + 1] = convex ? 1 : 0;
-  const far = new Float64Array(numbers.length / PER_EDGE);
+  // Nothing is deeper than half of the shorter side.
+  const unit = Math.min(right - left, high - low) / MOST_LEVEL;
+  const lists: number[] = [];
+  const words = new Int32Array(SIDE + SIDE * SIDE);
+  const far = new Float64Array(edges);
+  const known = new Map<string, number>();
+  for (let row = 0; row < SIDE; row++) {
+    for (let column = 0; column < SIDE; column++) {
+      const square = { x: left + (column + 0.5) * wide, y: low + (row + 0.5) * tall, reachX, reachY, reach };
+      const stands = standsAt(numbers, square);
+      if (stands === OUTSIDE) continue;
+      let nearest = 0;
+      for (let i = 0; i < far.length; i++) {
+        far[i] = Math.sqrt(gapTo(numbers, PER_EDGE * i, square.x, square.y));
+        if (far[i]! < far[nearest]!) nearest = i;
+      }
+      const least = far[nearest]!;
+      const level = stands === ON ? ON : INSIDE + Math.max(0, Math.floor((least - reach) / unit));
+      // No edge that is the nearest somewhere in the square is farther from its middle by more than the square.
+      const most = least + 2 * reach;
+      words[SIDE + row * SIDE + column] =
+        (level << 16) |
+        (isAlone(numbers, far, nearest, most, square) ? ONE_EDGE | nearest : listOf(far, most, lists, known));
+    }
+  }
+  if (lists.length > MOST_IN_WORD) return -1;
   for (let row = 0; row < SIDE; row++) {
     const y = low + (row + 0.5) * tall;
     for (let i = 0; i < far.length; i++) far[i] = levelGap(numbers, PER_EDGE * i, y);
-    whole[grid + ROWS + row] = addList(grids, far, reachY);
-    for (let column = 0; column < SIDE; column++) {
-      const x = left + (column + 0.5) * wide;
-      const square = grid + SQUARES + 2 * (row * SIDE + column);
-      const stands = standsAt(numbers, x, y, reachX, reachY);
-      let least = Infinity;
-      for (let i = 0; i < far.length; i++) {
-        far[i] = Math.sqrt(gapTo(numbers, PER_EDGE * i, x, y));
-        if (far[i]! < least) least = far[i]!;
-      }
-      whole[square] = stands === INSIDE ? Math.max(0, Math.floor(least - reach)) : stands;
-      // No edge that is the nearest somewhere in the square is farther from its middle by more than the square.
-      whole[square + 1] = addList(grids, far, stands === OUTSIDE ? -1 : least + 2 * reach);
-    }
+    words[row] = listOf(far, reachY, lists, known);
   }
+  const head = new Float64Array(HEAD.size);
+  head[HEAD.left] = left;
+  head[HEAD.low] = low;
+  head[HEAD.perX] = per(wide);
+  head[HEAD.perY] = per(tall);
+  head[HEAD.level] = unit;
+  head[HEAD.whole] = grids.wholeUsed;
+  head[HEAD.lists] = grids.listsUsed;
+  head[HEAD.convex] = convex ? 1 : 0;
+  addTo(grids, head, numbers, words, lists);
   return grid;
 }
 
 const per = (size: number): number => (size > 0 ? 1 / size : 0);
 
-function wholeFor(grids: Grids): Int32Array {
-  const used = grids.wholeUsed + PER_GRID;
-  if (used > grids.whole.length) {
-    const more = new Int32Array(2 * used);
-    more.set(grids.whole);
-    grids.whole = more;
-  }
-  grids.wholeUsed = used;
-  return grids.whole;
-}
-
-/** Adds a grid's corner and its edges; where they begin. */
-function addNumbers(
+function addTo(
   grids: Grids,
+  head: Float64Array,
   numbers: Float64Array,
-  left: number,
-  low: number,
-  perX: number,
-  perY: number,
-): number {
-  const begin = grids.numbersUsed;
-  const used = begin + CORNER + numbers.length;
-  if (used > grids.numbers.length) {
-    const more = new Float64Array(2 * used);
-    more.set(grids.numbers);
-    grids.numbers = more;
-  }
-  grids.numbers.set([left, low, perX, perY], begin);
-  grids.numbers.set(numbers, begin + CORNER);
-  grids.numbersUsed = used;
-  return begin;
+  words: Int32Array,
+  lists: readonly number[],
+): void {
+  const { numbersUsed, wholeUsed, listsUsed } = grids;
+  grids.numbersUsed += head.length + numbers.length;
+  grids.numbers = withRoom(grids.numbers, grids.numbersUsed, (many) => new Float64Array(many));
+  grids.numbers.set(head, numbersUsed);
+  grids.numbers.set(numbers, numbersUsed + head.length);
+  grids.wholeUsed += words.length;
+  grids.whole = withRoom(grids.whole, grids.wholeUsed, (many) => new Int32Array(many));
+  grids.whole.set(words, wholeUsed);
+  grids.listsUsed += lists.length;
+  grids.lists = withRoom(grids.lists, grids.listsUsed, (many) => new Uint16Array(many));
+  grids.lists.set(lists, listsUsed);
 }
 
-/** Adds a list of the edges that are no farther than that; where it begins. */
-function addList(grids: Grids, far: Float64Array, most: number): number {
-  const begin = grids.listsUsed;
-  if (begin + 1 + far.length > grids.lists.length) {
-    const more = new Uint16Array(2 * (begin + 1 + far.length));
-    more.set(grids.lists);
-    grids.lists = more;
-  }
-  const { lists } = grids;
-  let end = begin + 1;
-  for (let i = 0; i < far.length; i++) if (far[i]! <= most) lists[end++] = i;
-  lists[begin] = end - begin - 1;
-  grids.listsUsed = end;
-  return begin;
+type Numbers = Float64Array | Int32Array | Uint16Array;
+
+/** The same numbers where there is room for so many, else in twice as much. */
+function withRoom<T extends Numbers>(numbers: T, many: number, make: (many: number) => T): T {
+  if (many <= numbers.length) return numbers;
+  const more = make(2 * many);
+  more.set(numbers);
+  return more;
 }
+
+/** Adds a list of the edges that are no farther than that, unless there is one; where it begins. */
+function listOf(far: Float64Array, most: number, lists: number[], known: Map<string, number>): number {
+  const edges: number[] = [];
+  for (let i = 0; i < far.length; i++) if (far[i]! <= most) edges.push(i);
+  const key = edges.join();
+  const found = known.get(key) ?? lists.length;
+  if (found === lists.length) lists.push(edges.length, ...edges);
+  known.set(key, found);
+  return found;
+}
+
+/**
+ * Whether no other edge is the nearest anywhere in a square nor runs through it, and all of it lies straight before the
+ * edge. Of two lines the one that is nearer at each corner is nearer everywhere between them.
+ */
+function isAlone(
+  numbers: Float64Array,
+  far: Float64Array,
+  edge: number,
+  most: number,
+  square: Square,
+): boolean {
+  const { x, y, reachX, reachY, reach } = square;
+  const at = PER_EDGE * edge;
+  const [dx, dy] = [numbers[at + 2]!, numbers[at + 3]!];
+  const along = (x - numbers[at]!) * dx + (y - numbers[at + 1]!) * dy;
+  const beside = Math.abs(dx) * reachX + Math.abs(dy) * reachY;
+  if (along < beside || along + beside > dx * dx + dy * dy) return false;
+  for (let i = 0; i < far.length; i++) {
+    if (i === edge || far[i]! > most) continue;
+    if (far[i]! <= reach) return false;
+    for (const [right, up] of CORNERS) {
+      const [cornerX, cornerY] = [x + right * reachX, y + up * reachY];
+      if (depthUnder(numbers, PER_EDGE * i, cornerX, cornerY) <= depthUnder(numbers, at, cornerX, cornerY))
+        return false;
+    }
+  }
+  return true;
+}
+
+const CORNERS = [
+  [-1, -1],
+  [1, -1],
+  [1, 1],
+  [-1, 1],
+] as const;
 
 /** How far a level line is from an edge. */
 function levelGap(numbers: Float64Array, at: number, y: number): number {
@@ -110,11 +167,8 @@ function boxOf(numbers: Float64Array): { left: number; low: number; right: numbe
   return box;
 }
 
-/** A square all of which is inside. */
-const INSIDE = 0;
-
-/** How the box round a place stands to the outline: OUTSIDE, ON or INSIDE. */
-function standsAt(numbers: Float64Array, x: number, y: number, reachX: number, reachY: number): number {
+/** How a square stands to the outline: OUTSIDE, ON or INSIDE. */
+function standsAt(numbers: Float64Array, { x, y, reachX, reachY }: Square): number {
   let inside = false;
   for (let at = 0; at < numbers.length; at += PER_EDGE) {
     const fromX = numbers[at]!;

@@ -1,35 +1,42 @@
-import { gapTo, isCrossed, PER_EDGE } from './edges.ts';
+import { depthUnder, gapTo, isCrossed, PER_EDGE } from './edges.ts';
 
 /**
  * Squares laid over no-fit polygons, so that few edges are looked at for one place. All grids stand one after the other
- * in a few flat arrays, and one look touches little of them: a search asks some millions of times a second.
+ * in a few flat arrays, kept small, and one look touches little of them: a search asks some millions of times a second,
+ * and waits for memory in much of that time.
  */
 export interface Grids {
-  /** Of each grid its left and low side, and squares to a unit either way; then its edges' numbers. */
+  /** Of each grid its HEAD, then its edges' numbers. */
   numbers: Float64Array;
   numbersUsed: number;
   /**
-   * Of each grid where its numbers begin and whether its polygon is convex; of each row where the list of edges begins
-   * that reach into it; of each square OUTSIDE, ON or how deep everything in it is at least, and where the list of edges
-   * begins that can be the nearest there.
+   * Of each grid, for each row where the list of edges begins that reach into it; then a word for each square. Its low 16
+   * bits are where the list begins of the edges that can be the nearest there, the 15 above its level. If its sign is set,
+   * one edge alone is the nearest in all of it and alone may run through it, and the low bits are that edge.
    */
   whole: Int32Array;
   wholeUsed: number;
-  /** Lists of edges: how many, then which. */
+  /** Lists of edges: how many, then which. Squares with the same edges share one. */
   lists: Uint16Array;
   listsUsed: number;
 }
 
 /** Squares to a side: more take longer to make than they save. */
 export const SIDE = 20;
-/** What a square is that is not all inside: outside, or on an edge. */
-export const OUTSIDE = -2;
-export const ON = -1;
 
-export const ROWS = 2;
-export const SQUARES = ROWS + SIDE;
-export const PER_GRID = SQUARES + 2 * SIDE * SIDE;
-export const CORNER = 4;
+/** A square's level: outside, on an edge, or inside, and then all in it is deeper than (level − INSIDE) units. */
+export const OUTSIDE = 0;
+export const ON = 1;
+export const INSIDE = 2;
+export const MOST_LEVEL = 0x7fff;
+export const MOST_IN_WORD = 0xffff;
+export const ONE_EDGE = 0x80000000 | 0;
+
+/**
+ * What stands at the head of a grid's numbers: its left and low side, squares to a unit either way, the depth that a
+ * level more means, where it begins in `whole` and in `lists`, and 1 if its polygon is convex.
+ */
+export const HEAD = { left: 0, low: 1, perX: 2, perY: 3, level: 4, whole: 5, lists: 6, convex: 7, size: 8 };
 
 export const noGrids = (): Grids => ({
   numbers: new Float64Array(0),
@@ -43,20 +50,25 @@ export const noGrids = (): Grids => ({
 /** As `depthIn`, by the grid that begins there. `enough` or more may be told as Infinity, if that is seen at once. */
 export function depthOnGrid(grids: Grids, grid: number, x: number, y: number, enough: number): number {
   const { numbers, whole, lists } = grids;
-  const corner = whole[grid]!;
-  const acrossX = (x - numbers[corner]!) * numbers[corner + 2]!;
-  const acrossY = (y - numbers[corner + 1]!) * numbers[corner + 3]!;
+  const acrossX = (x - numbers[grid + HEAD.left]!) * numbers[grid + HEAD.perX]!;
+  const acrossY = (y - numbers[grid + HEAD.low]!) * numbers[grid + HEAD.perY]!;
   if (!(acrossX >= 0 && acrossX <= SIDE && acrossY >= 0 && acrossY <= SIDE)) return 0;
   const column = acrossX === SIDE ? SIDE - 1 : acrossX | 0;
   const row = acrossY === SIDE ? SIDE - 1 : acrossY | 0;
-  const square = grid + SQUARES + 2 * (row * SIDE + column);
-  const deep = whole[square]!;
-  if (deep === OUTSIDE) return 0;
-  if (deep >= enough) return Infinity;
-  const edges = corner + CORNER;
-  const near = whole[square + 1]!;
-  if (whole[grid + 1] === 1) return depthInConvex(numbers, edges, lists, near, x, y);
-  if (deep === ON && !isInside(numbers, edges, lists, whole[grid + ROWS + row]!, x, y)) return 0;
+  const rows = numbers[grid + HEAD.whole]! | 0;
+  const word = whole[rows + SIDE + row * SIDE + column]!;
+  const level = (word >> 16) & MOST_LEVEL;
+  if (level === OUTSIDE) return 0;
+  if ((level - INSIDE) * numbers[grid + HEAD.level]! >= enough) return Infinity;
+  const edges = grid + HEAD.size;
+  if (word < 0) {
+    const depth = depthUnder(numbers, edges + PER_EDGE * (word & MOST_IN_WORD), x, y);
+    return depth > 0 ? depth : 0;
+  }
+  const begin = numbers[grid + HEAD.lists]! | 0;
+  const near = begin + (word & MOST_IN_WORD);
+  if (numbers[grid + HEAD.convex] === 1) return depthInConvex(numbers, edges, lists, near, x, y);
+  if (level === ON && !isInside(numbers, edges, lists, begin + whole[rows + row]!, x, y)) return 0;
   let least = Infinity;
   for (let i = near + 1, end = i + lists[near]!; i < end; i++) {
     const gap = gapTo(numbers, edges + PER_EDGE * lists[i]!, x, y);
@@ -90,10 +102,8 @@ function depthInConvex(
 ): number {
   let least = Infinity;
   for (let i = list + 1, end = i + lists[list]!; i < end; i++) {
-    const at = edges + PER_EDGE * lists[i]!;
-    const turn = numbers[at + 2]! * (y - numbers[at + 1]!) - numbers[at + 3]! * (x - numbers[at]!);
-    if (turn <= 0) return 0;
-    const depth = turn * numbers[at + 5]!;
+    const depth = depthUnder(numbers, edges + PER_EDGE * lists[i]!, x, y);
+    if (depth <= 0) return 0;
     if (depth < least) least = depth;
   }
   return least;

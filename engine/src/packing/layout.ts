@@ -101,8 +101,9 @@ export function depthOf(
   y: number,
   enough: number,
 ): number {
-  const [atX, atY] = [layout.x[other]!, layout.y[other]!];
-  const depth = depthBetween(layout.overlaps, layout.shape[other]!, shape, x - atX, y - atY, enough);
+  const fromX = x - layout.x[other]!;
+  const fromY = y - layout.y[other]!;
+  const depth = depthBetween(layout.overlaps, layout.shape[other]!, shape, fromX, fromY, enough);
   return depth <= HAIR ? 0 : depth;
 }
 

@@ -39,7 +39,8 @@ export function addLines(
   for (let i = 0; i < many && lines.count < lines.at.length; i++) {
     const other = near[i]!;
     if (depthOf(layout, other, shape, x, y, Infinity) === 0) continue;
-    const [fromX, fromY] = [x - layout.x[other]!, y - layout.y[other]!];
+    const fromX = x - layout.x[other]!;
+    const fromY = y - layout.y[other]!;
     const depth = wayBetween(overlaps, layout.shape[other]!, shape, fromX, fromY, way);
     addLine(lines, way[0]!, way[1]!, way[0]! * x + way[1]! * y + depth);
   }

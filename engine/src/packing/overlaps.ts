@@ -129,7 +129,8 @@ export function depthBetween(
 ): number {
   const known = overlaps.grids[a * overlaps.shapes + b]!;
   if (known < 0) return depthWithoutGrid(overlaps, a, b, x, y);
-  const [cos, sin] = [COS[known & 3]!, SIN[known & 3]!];
+  const cos = COS[known & 3]!;
+  const sin = SIN[known & 3]!;
   return depthOnGrid(overlaps.meetings.grids, known >> 2, cos * x + sin * y, cos * y - sin * x, enough);
 }
 
@@ -163,7 +164,8 @@ export function wayBetween(
   const turns = overlaps.turns[a * overlaps.shapes + b]!;
   const back = (4 - turns) % 4;
   const depth = wayOut(edges, turnedX(back, x, y), turnedY(back, x, y), way);
-  const [outX, outY] = [way[0]!, way[1]!];
+  const outX = way[0]!;
+  const outY = way[1]!;
   way[0] = turnedX(turns, outX, outY);
   way[1] = turnedY(turns, outX, outY);
   return depth;
@@ -181,7 +183,8 @@ export function cornerBetween(
   if (numbers.length === 0) return false;
   const turns = overlaps.turns[a * overlaps.shapes + b]!;
   const at = PER_EDGE * Math.floor((share * numbers.length) / PER_EDGE);
-  const [x, y] = [numbers[at]!, numbers[at + 1]!];
+  const x = numbers[at]!;
+  const y = numbers[at + 1]!;
   corner[0] = turnedX(turns, x, y);
   corner[1] = turnedY(turns, x, y);
   return true;
