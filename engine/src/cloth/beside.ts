@@ -9,7 +9,7 @@ export interface Silhouette {
 }
 
 /** Left and right side by the level down the sheet (`y`), or upper and lower side by the place along it (`x`). */
-export function silhouetteOf(outline: Path, by: 'x' | 'y', tolerance = 0.05): Silhouette {
+export function silhouetteOf(outline: Path, by: 'x' | 'y', tolerance: number): Silhouette {
   const points = flatten(outline, mm(tolerance)).map(({ x, y }) =>
     by === 'y' ? { level: y, side: x } : { level: x, side: y },
   );
@@ -40,9 +40,14 @@ export function besideOf(one: Silhouette, next: Silhouette): number {
   return most;
 }
 
+/** Chords lie that far within a curve: along an edge that slopes little that is many times as far to the side. */
+const FLAT = 0.004;
+
 /** The same of two outlines that stand on one sheet, the next to the right of the one. */
-export const nestBeside = (one: Path, next: Path): number =>
-  besideOf(silhouetteOf(one, 'y'), silhouetteOf(next, 'y'));
+export function nestBeside(one: Path, next: Path): number {
+  const isRound = [...one, ...next].some(({ kind }) => kind === 'arc');
+  return besideOf(silhouetteOf(one, 'y', FLAT), silhouetteOf(next, 'y', FLAT)) + (isRound ? 2 * FLAT : 0);
+}
 
 interface Corner {
   readonly level: number;

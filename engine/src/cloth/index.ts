@@ -50,6 +50,7 @@ export { clothJobOf, piecesIn, wantedOf } from './job/wanted.ts';
 export { layByHand, type HandSkirt } from './hand/layByHand.ts';
 export { searchCloth } from './search/search.ts';
 export { flawsBeyond } from './flaws.ts';
+export { isPrintOnItsSide } from './job/print.ts';
 export { leastOf } from './hand/least.ts';
 export { within } from './search/shares.ts';
 export { layFound } from './search/layFound.ts';

@@ -126,7 +126,9 @@ function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
         ]),
     ...(asksForSearch(chosen) ? [caution('cloth.laidByHand')] : []),
     ...(wished ? [caution('cloth.layWished', { wished: chosen.lay, taken: best.kind })] : []),
-    ...(fabric.oneWay && best.printOnItsSide ? [caution('cloth.printOnItsSide', { lay: best.kind })] : []),
+    ...(fabric.oneWay && best.fits && best.printOnItsSide
+      ? [caution('cloth.printOnItsSide', { lay: best.kind })]
+      : []),
     ...(have && best.fits && best.clothBefore.value > have.value
       ? [problem('cloth.notEnough', { needed: best.clothBefore, have })]
       : []),

@@ -152,6 +152,8 @@ function placeAtEnd(layout: Layout, piece: number, end: number): Spot | null {
     for (let i = 0; i < STEPS && !spot; i++)
       spot = freeAcross(layout, piece, shape, end - body.left + i * step);
     spot ??= freeAcross(layout, piece, shape, last - body.left);
+    // The place of a lattice nearest to there may lie before it.
+    spot ??= freeAcross(layout, piece, shape, last - body.left + (problem.latticeX[shape]?.step ?? 0));
     if (spot && (!best || spot.end < best.end)) best = spot;
   }
   return best;

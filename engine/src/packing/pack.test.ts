@@ -27,6 +27,22 @@ function packed(of: PackingJob, evaluations = 20_000, seed = 1): Packing {
   return result.packing;
 }
 
+test('behind the last keep-out a piece finds its lattice, though the place of it nearest to there lies before', () => {
+  for (const end of [1030, 1060, 1080]) {
+    const keepOut = [
+      [
+        { x: -1, y: -1 },
+        { x: end, y: -1 },
+        { x: end, y: 101 },
+        { x: -1, y: 101 },
+      ],
+    ];
+    const on = item(10, 90, { lattice: { x: { step: 50, at: 0 } } });
+    const result = pack(job([on], { keepOut }), { seed: 1 });
+    expect(result.ok && result.packing.placements[0]?.x).toBe(Math.ceil(end / 50) * 50);
+  }
+});
+
 describe('the least length', () => {
   test('no pieces take none', () => {
     expect(packed(job([]))).toMatchObject({ placements: [], length: 0, lowerBound: 0, proven: true });

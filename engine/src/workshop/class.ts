@@ -1,4 +1,4 @@
-import { flawsBeyond, type FoundCloth, type LayKind } from '../cloth/index.ts';
+import { flawsBeyond, isPrintOnItsSide, type FoundCloth, type LayKind } from '../cloth/index.ts';
 import type { Notice } from '../figure/index.ts';
 import type { StagedNotice } from '../plan/index.ts';
 import type { ClassRequest } from '../request/index.ts';
@@ -45,11 +45,13 @@ export function chosenOf(ways: PlannedCloth['ways'], wished: LayKind | 'auto'): 
 }
 
 /**
- * Whether a lay is to be taken rather than another: one that fits; one that keeps what the cloth asks for; the one that is
- * bought less of; of two that are bought alike the one that uses less.
+ * Whether a lay is to be taken rather than another: one that fits; one that keeps a one-way print upright; one that keeps
+ * what else the cloth asks for; the one that is bought less of; of two that are bought alike the one that uses less.
  */
 export function isCloser(one: FoundCloth, other: FoundCloth): boolean {
   if (!one.fits || !other.fits) return one.fits && !other.fits;
+  const [isLying, isOtherLying] = [isPrintOnItsSide(one.notices), isPrintOnItsSide(other.notices)];
+  if (isLying !== isOtherLying) return isOtherLying;
   if (isByEye(one) !== isByEye(other)) return isByEye(other);
   const bought = other.toBuy.value - one.toBuy.value;
   return Math.abs(bought) > HAIR ? bought > 0 : other.clothBefore.value - one.clothBefore.value > HAIR;

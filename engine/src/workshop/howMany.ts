@@ -1,6 +1,7 @@
 import { searchCloth, wantedOf, type ClothJob, type FoundCloth, type LayKind } from '../cloth/index.ts';
 import { areaOf } from '../geometry/index.ts';
 import type { ClassRequest } from '../request/index.ts';
+import { isByEye } from './class.ts';
 import type { ClothShare, SharedCloth } from './shares.ts';
 import { jobOf, planClass, waysByHand } from './plan.ts';
 import { sharing, type Sought } from './effort.ts';
@@ -76,7 +77,8 @@ function layOf(cloth: SharedCloth, { lengths, fabric }: ClothJob, effort: Sought
   const job: ClothJob = { fabric, lengths, wanted: jobOf(cloth).wanted };
   const room = lengths.reduce((sum, { length, width }) => sum + (length ?? 0) * width, 0);
   if (cloth.shares.reduce((sum, each) => sum + coverOf(each), 0) > room) return null;
-  const byHand = waysByHand(cloth.shares, job).find(({ fits }) => fits);
+  // What hands do not keep has to be sought, where there is time for it.
+  const byHand = waysByHand(cloth.shares, job).find((each) => each.fits && (!effort || !isByEye(each)));
   if (byHand) return byHand;
   if (!effort) return null;
   const way: LayKind = cloth.options.lay === 'auto' ? 'open' : cloth.options.lay;

@@ -8,6 +8,7 @@ import {
   type LayKind,
   type WhichCloth,
 } from '../cloth/index.ts';
+import type { Notice } from '../figure/index.ts';
 import { planOnCloth, planSkirt, type SkirtPlan } from '../plan/index.ts';
 import { classOfOne, type SkirtRequest } from '../request/index.ts';
 import { isCloser, noticed, withFound, type ClassPlan, type PlannedCloth } from './class.ts';
@@ -88,8 +89,23 @@ function onFound(cloth: ClothPlan, found: readonly FoundCloth[], chosen: FoundCl
     lays: cloth.lays.map((lay) => lays.find(({ kind }) => kind === lay.kind) ?? lay),
   };
   const lay = found.includes(chosen) ? lays.find(({ kind }) => kind === chosen.kind) : undefined;
-  return lay ? { ...before, chosen: lay, notices: [...cloth.fabric.notices, ...chosen.notices] } : before;
+  return lay ? { ...before, chosen: lay, notices: [...keptNotices(cloth), ...chosen.notices] } : before;
 }
+
+/** What is known of a cloth however it lies. */
+function keptNotices({ notices, chosen }: ClothPlan): Notice[] {
+  const ofLay = new Set([...OF_ANY_LAY, ...chosen.notices.map(({ code }) => code)]);
+  return notices.filter(({ code }) => !ofLay.has(code));
+}
+
+/** What is told of the lay that is taken, whichever it is. */
+const OF_ANY_LAY = [
+  'cloth.noLayFits',
+  'cloth.laidByHand',
+  'cloth.layWished',
+  'cloth.printOnItsSide',
+  'cloth.notEnough',
+] as const;
 
 /** A skirt by itself as a class of one, each of its cloths laid in the way in which the skirt's plan has it. */
 export function asLaid(shared: ClassPlan, plan: SkirtPlan): ClassPlan {

@@ -46,3 +46,17 @@ test('a pattern that has to meet is laid so only by a search, and the plan says 
   expect(closer.cloth.chosen.kind).toBe('open');
   expect(closer.notices.map(({ notice }) => notice.code)).not.toContain('cloth.laidByHand');
 });
+
+test('what is known of a cloth however it lies is still told once it was searched', () => {
+  const flaw = { along: '150 cm', across: '10 cm', length: '5 cm', width: '5 cm' };
+  for (const [code, raw] of [
+    ['cloth.contrastNothing', { contrast: [{ pieces: ['waistband'], cloth: {} }] }],
+    ['cloth.flawBeyond', { cloth: { ...gored.cloth, lengths: [{ length: '100 cm', flaws: [flaw] }] } }],
+  ] as const) {
+    const plan = planOf({ ...gored, ...raw });
+    expect(plan.cloth.notices.map((each) => each.code)).toContain(code);
+    const closer = searchPlan(plan.request, effort);
+    expect(closer.cloth.chosen).not.toEqual(plan.cloth.chosen);
+    expect(closer.cloth.notices.filter((each) => each.code === code)).toHaveLength(1);
+  }
+});

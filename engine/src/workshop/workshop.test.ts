@@ -67,6 +67,26 @@ describe('a class is laid by hand at once', () => {
     expect(asked.cloths[0]?.chosen.kind).toBe('lengthwise fold');
   });
 
+  test('a one-way print is kept upright where that can be had; else it is said how it lies, and nothing is saved by that', () => {
+    const oneWay = {
+      cloths: { navy: { oneWay: true } },
+      skirts: [{ body: { waist: '28 in', hip: '36 in', waistToHem: '33 in' } }],
+    };
+    const [cloth] = classPlanOf(oneWay).cloths;
+    const codesOf = (found: FoundCloth | undefined): string[] => found?.notices.map(({ code }) => code) ?? [];
+    const onItsSide = cloth?.ways.find(({ kind }) => kind === 'double fold');
+    expect(onItsSide?.fits).toBe(true);
+    expect(onItsSide?.toBuy.value).toBeLessThan(cloth?.chosen.toBuy.value ?? 0);
+    expect(codesOf(onItsSide)).toContain('cloth.printOnItsSide');
+    expect(onItsSide?.saved?.value).toBe(0);
+    expect(codesOf(cloth?.chosen)).not.toContain('cloth.printOnItsSide');
+    expect(codesOf(cloth?.ways.find(({ kind }) => kind === 'crosswise fold'))).toContain(
+      'cloth.oneWayCrosswise',
+    );
+    const found = searchClass(classOf(oneWay), { seed: 1, evaluations: 2000 });
+    expect(codesOf(found.cloths[0]?.chosen)).not.toContain('cloth.printOnItsSide');
+  });
+
   test('where nothing more can be had, it is said of whose skirt', () => {
     const plan = classPlanOf(
       roster(3, { cloths: { navy: { bolt: false, lengths: [{ length: '60 in' }] } } }),
@@ -181,6 +201,28 @@ describe('how many from what is on the shelf', () => {
     const labels = request.skirts.map(({ label }) => label);
     for (const { skirts } of answer ? [answer.inOrder, answer.most] : [])
       expect(skirts).toEqual(labels.filter((label) => skirts.includes(label)));
+  });
+
+  test('what hands do not keep is sought: where there is room by eye alone, nothing is promised', () => {
+    const [between, free] = ['20 mm', '0 mm'].map((between) => {
+      const length = { name: 'old', length: '1574.8 mm' };
+      const navy = {
+        width: '112 cm',
+        washed: true,
+        selvage: '1 cm',
+        between,
+        bolt: false,
+        lengths: [length],
+      };
+      const body = { waist: '28 in', hip: '36 in', waistToHem: '28 in' };
+      const request = classOf({
+        cloths: { navy },
+        skirts: [{ wearer: 'Kit', cut: { kind: 'gathered', widths: 2 }, body }],
+      });
+      return howMany(request, { seed: 1, evaluations: 5000 })[0]?.inOrder.skirts;
+    });
+    expect(between).toEqual([]);
+    expect(free).toEqual(['Kit']);
   });
 
   test('a search never makes it fewer', () => {

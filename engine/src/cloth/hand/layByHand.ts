@@ -7,6 +7,7 @@ import type { LayKind } from '../options.ts';
 import { assembled, nothing } from '../job/assembled.ts';
 import { takenBefore } from '../job/before.ts';
 import { boundOf } from '../job/bound.ts';
+import { aboutPrint } from '../job/print.ts';
 import type { ClothJob, ClothLength, FoundCloth } from '../job/found.ts';
 import { usableOf } from '../job/lengths.ts';
 import { inTurn, type HandLaid, type InTurn } from './inTurn.ts';
@@ -46,14 +47,34 @@ export function layByHand(skirts: readonly HandSkirt[], job: ClothJob, kind: Lay
     return assembled({ job, way: kind, handBefore: null }, nothing([problem('cloth.nobodyThisWay')]));
   const laid = inTurn(able, job);
   for (const { of, lay } of laid.filter(({ short }) => short))
-    notices.push(problem('cloth.notEnoughFor', { wearer: of.wearer || 'nobody', needed: lay.clothBefore }));
+    notices.push(
+      problem('cloth.notEnoughFor', {
+        wearer: of.wearer || 'nobody',
+        needed: (leastOf(of.lays, fabric) ?? lay).clothBefore,
+      }),
+    );
   if (others.length > 0) notices.push(caution('cloth.otherWay', { wearers: others.join(', '), lay: kind }));
+  notices.push(
+    ...aboutPrint(
+      fabric,
+      kind,
+      laid.some(({ lay }) => lay.printOnItsSide),
+    ),
+    ...turnsOver(laid.map(({ lay }) => lay)),
+  );
   if (fabric.pattern?.match === true || fabric.between.value > 0) notices.push(caution('cloth.byEye'));
   return assembled(
     { job, way: kind, handBefore: leastByHand(skirts, laid, job) },
-    { tables: handTables(laid, job), bound: boundOf(job, kind, []), evaluations: 0, notices },
+    { tables: handTables(laid, job), bound: boundOf(job, kind, []), evaluations: 0, notices, isByHand: true },
   );
 }
+
+/** What a fold makes of a one-way print is said once. */
+const turnsOver = (lays: readonly Lay[]): Notice[] =>
+  lays
+    .flatMap(({ notices }) => notices)
+    .filter(({ code }) => code === 'cloth.oneWayCrosswise')
+    .slice(0, 1);
 
 /** Each skirt in the way that takes least of it by hand; null where one can't be laid at all. */
 function leastByHand(

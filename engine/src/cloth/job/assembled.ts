@@ -4,6 +4,7 @@ import { figure } from '../codes.ts';
 import { beforeWash, toBuy } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
 import { takenBefore } from './before.ts';
+import { boundOffBolt } from './bound.ts';
 import type { ClothJob, FoundCloth, FoundTable } from './found.ts';
 
 /** What was to be laid, how, and the cloth before the wash that it takes by hand. */
@@ -20,6 +21,7 @@ interface Answer {
   readonly bound: number;
   readonly evaluations: number;
   readonly notices: readonly Notice[];
+  readonly isByHand?: boolean;
 }
 
 /** A lay with all that is to be known of it. */
@@ -41,6 +43,9 @@ export function assembled({ job, way, handBefore }: Asked, answer: Answer): Foun
   const fits = notices.every(({ level }) => level !== 'problem');
   const lowerBound = Math.min(answer.bound, clothAfter.value);
   const buys = bought(ofBolt);
+  // A lay by hand saves nothing of itself, though with a print on its side it may take less than an upright one.
+  const isLess = handBefore !== null && answer.isByHand === true && clothBefore.value < handBefore.value;
+  const byHand = isLess ? clothBefore : handBefore;
   return {
     fabric,
     kind: way,
@@ -48,11 +53,10 @@ export function assembled({ job, way, handBefore }: Asked, answer: Answer): Foun
     clothAfter,
     clothBefore,
     toBuy: buys,
-    byHand: handBefore,
-    saved: handBefore && savedOf(handBefore, clothBefore),
+    byHand,
+    saved: fits && byHand ? savedOf(byHand, clothBefore) : null,
     lowerBound: figure.length(mm(lowerBound), 'cloth.leastPossible'),
-    proven:
-      fits && (buys.value === 0 || bought(lowerBound - (clothAfter.value - ofBolt)).value >= buys.value),
+    proven: fits && (buys.value === 0 || bought(boundOffBolt(job, lowerBound)).value >= buys.value),
     evaluations,
     fits,
     notices,

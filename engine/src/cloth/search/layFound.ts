@@ -4,7 +4,7 @@ import type { Lay } from '../lays/lay.ts';
 import type { MoreTable } from '../lays/loose.ts';
 import type { Table } from '../lays/table.ts';
 import type { FoundCloth, FoundTable } from '../job/found.ts';
-import { liesAs } from './lies.ts';
+import { liesOnItsSide } from './lies.ts';
 
 /** A found lay in the form of those made by hand, so that whatever shows or counts a lay shows and counts it too. */
 export function layFound(found: FoundCloth): Lay {
@@ -29,13 +29,7 @@ export function layFound(found: FoundCloth): Lay {
       along: figure.length(largest.along, 'cloth.leftLength'),
     },
     // On the double fold panels lie across the bolt, half of each on a fold.
-    printOnItsSide:
-      kind === 'double fold' ||
-      pieces.some((piece) => {
-        const [panel] = piece.panels;
-        const lies = panel && !piece.onFold ? liesAs(piece, panel) : null;
-        return lies !== null && lies.degrees % 180 === 0;
-      }),
+    printOnItsSide: kind === 'double fold' || pieces.some(liesOnItsSide),
     headToTail: pieces.some(({ turned, panels }) => turned && panels.length > 0),
     table: first ? plain(first) : EMPTY,
     more: others.map((table): MoreTable => ({

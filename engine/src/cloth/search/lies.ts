@@ -30,6 +30,13 @@ export function liesAs(
   return null;
 }
 
+/** Whether a whole panel lies across the bolt. */
+export function liesOnItsSide(piece: LaidPiece): boolean {
+  const [panel] = piece.panels;
+  const lies = panel && !piece.onFold ? liesAs(piece, panel) : null;
+  return lies !== null && lies.degrees % 180 === 0;
+}
+
 function covers(a: Path, b: Path): boolean {
   if (a.length !== b.length) return false;
   const corners = b.flatMap((each) => [startOf(each), endOf(each)]);

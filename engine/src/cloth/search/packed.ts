@@ -13,6 +13,8 @@ import { breadthOf, lotsOf, packLots, placedOf, relaxed, type Lot } from './lots
 import { MEETS, phasesOn } from './match.ts';
 import { seamMeets } from './meets.ts';
 import { boundOf } from '../job/bound.ts';
+import { aboutPrint } from '../job/print.ts';
+import { liesOnItsSide } from './lies.ts';
 import { countsOf, seamParams } from './names.ts';
 import { pooled } from './pooled.ts';
 import { pressed } from './pressed.ts';
@@ -109,6 +111,7 @@ export function packed(
       notices: [
         ...tooLarge([...unfit, ...wide], job),
         ...offAt(tables, job),
+        ...aboutPrint(fabric, way, fabric.oneWay && tables.some(({ pieces }) => pieces.some(liesOnItsSide))),
         ...(apart.length > 0 ? [caution('cloth.apart', { wearers: apart.join(', '), lay: way })] : []),
         ...countsOf(missing).map((params) => problem('cloth.notEnoughAtHand', params)),
       ],
@@ -185,7 +188,14 @@ export function packed(
     const [one, other] = [convert(each.run, each.packing), convert(most.run, most.packing)];
     return isBetter(one, other) ? each : most;
   }, first);
-  if (!best) return assembled(known, nothing([problem('cloth.cantMatch')]));
+  if (!best) {
+    const all = (able[0]?.lots ?? []).flatMap(({ members }) => members.map(({ cutting }) => cutting));
+    const why =
+      fabric.pattern?.match === true
+        ? [problem('cloth.cantMatch')]
+        : countsOf(all).map((params) => problem('cloth.notEnoughAtHand', params));
+    return assembled(known, nothing(why));
+  }
   const found = (packing: Packing): FoundCloth => {
     const so = effort.spent?.() ?? 0;
     const { lots } = best.run;
@@ -222,9 +232,14 @@ const WORTH_TELLING = 0.0005;
 /** Seams at which a pattern that has to meet does not: read off the lay. */
 function offAt(tables: FoundCloth['tables'], { fabric, wanted }: ClothJob): Notice[] {
   if (fabric.pattern?.match !== true) return [];
-  return seamMeets({ tables, fabric }, wanted)
-    .filter(({ off }) => off.value > MEETS)
-    .map(({ seam }) => caution('cloth.seamNotMatched', seamParams(seam)));
+  const meets = new Set(
+    seamMeets({ tables, fabric }, wanted)
+      .filter(({ off }) => off.value <= MEETS)
+      .map(({ seam }) => seam),
+  );
+  return wanted
+    .flatMap(({ seams }) => seams.filter((seam) => !meets.has(seam)))
+    .map((seam) => caution('cloth.seamNotMatched', seamParams(seam)));
 }
 
 const tooLarge = (cuttings: readonly Cutting[], { fabric }: ClothJob): Notice[] =>

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { planOf, type RawRequest } from '../../testing/requests.ts';
 import { boundsOf, translate } from '../../geometry/index.ts';
+import { mm } from '../../units/index.ts';
+import { layByHand } from '../hand/layByHand.ts';
 import type { LayKind } from '../options.ts';
 import type { ClothJob, FoundCloth } from '../job/found.ts';
 import { layFound } from './layFound.ts';
@@ -66,6 +68,71 @@ describe('a search', () => {
     const found = search(jobFor({ step: '3 m', least: '3 m' }, {}), 100_000);
     expect(found.proven).toBe(true);
     expect(found.evaluations).toBeLessThan(1000);
+  });
+
+  test('is not proven to save nothing more as long as lengths at hand could hold what is bought', () => {
+    const cloth = {
+      width: '150 cm',
+      washed: true,
+      selvage: '1 cm',
+      least: '0 mm',
+      lengths: [{ length: '2478 mm' }],
+    };
+    const [coarse, fine] = ['3 m', '1 mm'].map((step) =>
+      searchCloth(jobFor({ ...cloth, step }, gores, gores), 'open', { seed: 1, evaluations: 30_000 }),
+    );
+    expect(fine?.toBuy.value).toBe(0);
+    expect(coarse?.proven).toBe(coarse?.toBuy.value === 0);
+  });
+
+  test('of cloth that is too short says what lacks, not that a pattern can’t meet', () => {
+    const job = jobFor(
+      { have: '25 cm', width: '140 cm', bolt: false },
+      { cut: { kind: 'gathered', widths: 2 }, waist: { kind: 'flat front' } },
+    );
+    const short: ClothJob = {
+      ...job,
+      lengths: [{ name: '', length: mm(250), width: mm(1400), washed: true, flaws: [] }],
+    };
+    const found = searchCloth(short, 'crosswise fold', { seed: 5, evaluations: 100 });
+    const codes = new Set(found.notices.map(({ code }) => code));
+    expect(found.fits).toBe(false);
+    expect(codes.has('cloth.notEnoughAtHand')).toBe(true);
+    expect(codes.has('cloth.cantMatch')).toBe(false);
+  });
+
+  test('goes round a spoilt place however long it is', () => {
+    const flaw = { along: '0 mm', across: '0 mm', length: '12 m', width: '10 mm' };
+    const lengths = [{ length: '12 m', flaws: [flaw] }];
+    const job = jobFor(
+      { width: '36 cm', selvage: '0 mm', washed: true, bolt: false, lengths },
+      { cut: { kind: 'gored', gores: 8 } },
+    );
+    const found = search(job, 500);
+    expect(found.notices).toEqual([]);
+    expect(faultsOf(found, job)).toEqual([]);
+  });
+
+  test('tells every seam at which a pattern does not meet, also where panels are too broad to lie along the bolt', () => {
+    const job = jobFor(
+      { width: '100 cm', washed: true, pattern: { along: '13 cm' } },
+      { cut: { kind: 'circle', fraction: 'full', pieces: 4 }, body: { waistToHem: '24 in' } },
+    );
+    const found = search(job, 1500);
+    expect(found.fits).toBe(true);
+    expect(found.notices.filter(({ code }) => code === 'cloth.seamNotMatched')).toHaveLength(4);
+  });
+
+  test('of curved panels begins with rows by hand in which none lies on another', () => {
+    const raw: RawRequest = {
+      body: { waistToHem: '20 in' },
+      cut: { kind: 'flared', hemAtFold: '32 in', hemline: 'level' },
+    };
+    const job = jobFor({ width: '110 cm' }, raw);
+    const { cloth } = planOf({ ...raw, cloth: { width: '110 cm' } });
+    const found = layByHand([{ wearer: 'wearer 1', lays: cloth.lays }], job, 'open');
+    expect(found.fits).toBe(true);
+    expect(faultsOf(found, job).filter((fault) => fault.includes('share'))).toEqual([]);
   });
 
   test('of nothing is nothing', () => {

@@ -6,6 +6,7 @@ import type { LayKind } from '../options.ts';
 import { assembled, isBetter, nothing } from '../job/assembled.ts';
 import { knownOf, type Known } from './known.ts';
 import { boundOf } from '../job/bound.ts';
+import { aboutPrint } from '../job/print.ts';
 import { byHand } from './byHand.ts';
 import type { ClothEffort } from './effort.ts';
 import type { ClothJob, FoundCloth } from '../job/found.ts';
@@ -56,7 +57,12 @@ function handFound(known: Known): FoundCloth | null {
   const laid = way === 'open' ? hand : byHand(job, way);
   if (!laid) return null;
   const bound = boundOf(job, way, []);
-  return assembled(known, { tables: handTables(laid, job), bound, evaluations: 0, notices: [] });
+  const notices = aboutPrint(
+    job.fabric,
+    way,
+    laid.some(({ lay }) => lay.printOnItsSide),
+  );
+  return assembled(known, { tables: handTables(laid, job), bound, evaluations: 0, notices, isByHand: true });
 }
 
 /** Why a cloth can't be folded so. */

@@ -35,6 +35,9 @@ const HAIR = 0.002;
 /** Between two lengths: any thickness keeps pieces from lying over both. */
 const WALL = 10;
 
+/** What is kept out is no longer than so many widths: the packing reckons with whole units, and takes no longer ones. */
+const LONGEST = 10;
+
 /** How many layers of cloth lie across and along the strip. */
 export const foldsOf = (way: LayKind): { readonly across: number; readonly along: number } => ({
   across: way === 'lengthwise fold' ? 2 : 1,
@@ -68,15 +71,19 @@ export function stripOf({ fabric, lengths, wanted }: ClothJob, way: LayKind): St
       flawOn(washedFlaw(flaw, from.washed, fabric), way, { start, low, room: room(from), along }),
     );
     laid.push({ from, start, end, low, high: Math.min(width, high + HAIR), flaws });
-    keepOut.push(...flaws);
+    keepOut.push(...flaws.flatMap((flaw) => parted(flaw, LONGEST * width)));
     const [beside, besideTo] =
       way === 'lengthwise fold'
         ? [-1 - spacing, low - spacing - HAIR]
         : [high + spacing + HAIR, width + 1 + spacing];
     // However little narrower; and a narrow bolt without end for as long as any lay may get.
     if (room(from) < width - 2 * HAIR)
-      for (let at = start - WALL / 2, to = (reach ?? start + far) + WALL / 2; at < to; at += 10 * width)
-        keepOut.push(upright(at, Math.min(to, at + 10 * width), beside, besideTo));
+      keepOut.push(
+        ...parted(
+          upright(start - WALL / 2, (reach ?? start + far) + WALL / 2, beside, besideTo),
+          LONGEST * width,
+        ),
+      );
     start = end + 2 * spacing + WALL;
   }
   const last = laid.at(-1);
@@ -111,6 +118,15 @@ const nextMultiple = (value: number, step: number): number =>
 function upright(left: number, right: number, low: number, high: number): Outline {
   const corner = (x: number, y: number): Corner => ({ x, y });
   return [corner(left, low), corner(right, low), corner(right, high), corner(left, high)];
+}
+
+/** An upright rectangle in stretches no longer than that: longer ones are too long to be kept out in one. */
+function parted(outline: Outline, most: number): Outline[] {
+  const [from, , to] = outline;
+  if (!from || !to) return [];
+  const count = Math.max(1, Math.ceil((to.x - from.x) / most));
+  const at = (i: number): number => from.x + (i * (to.x - from.x)) / count;
+  return Array.from({ length: count }, (_, i) => upright(at(i), at(i + 1), from.y, to.y));
 }
 
 interface Box {
