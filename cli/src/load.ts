@@ -9,6 +9,7 @@ import {
   speakerOf,
   type ClassRequest,
   type FromCloth,
+  type LayKind,
   type Mm,
   type ParsedRequest,
   type SkirtPlan,
@@ -25,6 +26,7 @@ export interface LoadOptions {
   readonly measure?: string;
   readonly paper?: string;
   readonly have?: string;
+  readonly way?: LayKind;
 }
 
 export interface Loaded {
@@ -81,16 +83,45 @@ async function refuse(
 }
 
 /** Options win over the document's own keys. A text that is no object is left for the parser to refuse. */
-function withOptions(text: string, { language, measure, paper }: LoadOptions): string {
+function withOptions(text: string, { language, measure, paper, way }: LoadOptions): string {
   const changes = Object.entries({ language, measure, paper }).filter(([, value]) => value !== undefined);
-  if (changes.length === 0) return text;
+  if (changes.length === 0 && way === undefined) return text;
   try {
     const raw: unknown = JSON.parse(text);
-    if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return text;
-    return JSON.stringify({ ...raw, ...Object.fromEntries(changes) });
+    if (!isGroup(raw)) return text;
+    const changed = { ...raw, ...Object.fromEntries(changes) };
+    return JSON.stringify(way === undefined ? changed : laidIn(changed, way));
   } catch {
     return text;
   }
+}
+
+type Group = Readonly<Record<string, unknown>>;
+const isGroup = (raw: unknown): raw is Group =>
+  typeof raw === 'object' && raw !== null && !Array.isArray(raw);
+
+/** Every cloth of a skirt or of a class asks for one way to lay it. What is no cloth is left for the parser to refuse. */
+function laidIn(raw: Group, lay: LayKind): Group {
+  const asking = (cloth: unknown): unknown => (isGroup(cloth) ? { ...cloth, lay } : cloth);
+  const { cloth, cloths, contrast } = raw;
+  if ('skirts' in raw)
+    return isGroup(cloths)
+      ? {
+          ...raw,
+          cloths: Object.fromEntries(Object.entries(cloths).map(([name, each]) => [name, asking(each)])),
+        }
+      : raw;
+  return {
+    ...raw,
+    cloth: asking(cloth ?? {}),
+    ...(Array.isArray(contrast)
+      ? {
+          contrast: contrast.map((each: unknown) =>
+            isGroup(each) ? { ...each, cloth: asking(each['cloth']) } : each,
+          ),
+        }
+      : {}),
+  };
 }
 
 function lengthOf(text: string, speaker: Speaker): Mm {

@@ -90,6 +90,17 @@ describe('lay', () => {
     expect(plain(out)).toMatch(/Sam: 1?.* of cloth is needed/);
   });
 
+  test.each([
+    ['a skirt', () => likely],
+    ['a class', () => example],
+  ])('the one way that is asked for of %s is taken, though another takes less', async (_, inputOf) => {
+    const { out } = await tell(['lay', '-', '--seconds', '0', '--way', 'crosswise fold', '--json'], {
+      input: inputOf(),
+    });
+    const { cloths } = JSON.parse(out) as { cloths: { chosen: string }[] };
+    expect(new Set(cloths.map(({ chosen }) => chosen))).toEqual(new Set(['crosswise fold']));
+  });
+
   test.each<[string[], RegExp]>([
     [['--seconds', 'soon'], /--seconds: "soon" is no number from 0 to 86400/],
     [['--seconds', '-1'], /--seconds: "-1" is no number/],

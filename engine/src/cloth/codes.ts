@@ -44,6 +44,8 @@ export type ClothFigureCode =
   | 'cloth.foundAfter'
   | 'cloth.foundBefore'
   | 'cloth.foundUsed'
+  | 'cloth.repeat'
+  | 'cloth.withRepeat'
   | 'cloth.nothingToBuy'
   | 'cloth.byHand'
   | 'cloth.savedLength'

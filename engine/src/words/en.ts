@@ -699,6 +699,8 @@ export const en: Catalogue = {
     'cloth.foundUsed': 'length of cloth, to the end of the last piece',
     'cloth.foundAfter': 'length of cloth, all lengths together',
     'cloth.foundBefore': 'cloth before the wash, all lengths together',
+    'cloth.repeat': 'one repeat of the pattern, after the wash',
+    'cloth.withRepeat': ['with a repeat to trim the end by', '{used} + {repeat}'],
     'cloth.nothingToBuy': 'nothing to buy: what is at hand is enough',
     'cloth.byHand': 'laid by hand, one skirt after the other',
     'cloth.savedLength': ['cloth saved', '{byHand} by hand − {found}'],
@@ -1000,7 +1002,7 @@ export const en: Catalogue = {
     'cloth.flawBeyond':
       'Spoilt place {number} of length {at}{length, select, nobody {} other { (“{length}”)}} lies beyond that length: nothing goes round it. Measure it again, from the length’s beginning and from its edge.',
     'cloth.byEye':
-      'Laid by hand, skirt after skirt: the pattern does not meet, and no room is kept between the pieces. A lay in one layer that is looked for minds them.',
+      'Laid by hand: {asked, select, pattern {the pattern does not meet} between {no room is kept between the pieces} other {the pattern does not meet, and no room is kept between the pieces}}. A lay in one layer that is looked for minds that.',
     'cloth.noWay':
       '{wearer}: the pieces are too large for this cloth, whichever way it is laid. Take wider cloth, or a cut in more pieces.',
     'cloth.notEnoughFor':
@@ -2273,7 +2275,7 @@ export const en: Catalogue = {
     altChalked: 'The cloth as it lies, with the pieces chalked on it: {pieces}.',
     shelfHeading: 'From what is on the shelf',
     shelfInOrder:
-      '{cloth}: {count, plural, =0 {not one skirt} one {# skirt in the order of the list: {skirts}} other {# skirts in the order of the list: {skirts}}}',
+      '{cloth}: {count, plural, =0 {not one skirt in the order of the list} one {# skirt in the order of the list: {skirts}} other {# skirts in the order of the list: {skirts}}}',
     shelfMost:
       '{cloth}: {count, plural, =0 {not one skirt} one {# skirt at most: {skirts}} other {# skirts at most, the smallest first: {skirts}}}',
     shelfOut:

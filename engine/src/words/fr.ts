@@ -799,6 +799,8 @@ export const fr: Catalogue = {
     'cloth.foundUsed': 'longueur de tissu, jusqu’au bout de la dernière pièce',
     'cloth.foundAfter': 'longueur de tissu, tous les coupons ensemble',
     'cloth.foundBefore': 'tissu avant lavage, tous les coupons ensemble',
+    'cloth.repeat': 'un rapport du motif, après lavage',
+    'cloth.withRepeat': ['avec un rapport pour rafraîchir le bout', '{used} + {repeat}'],
     'cloth.nothingToBuy': 'rien à acheter : ce qu’il y a suffit',
     'cloth.byHand': 'placé à la main, une jupe après l’autre',
     'cloth.savedLength': ['tissu économisé', '{byHand} à la main − {found}'],
@@ -1119,7 +1121,7 @@ export const fr: Catalogue = {
     'cloth.flawBeyond':
       'L’endroit abîmé {number} du coupon {at}{length, select, nobody {} other { («\u00a0{length}\u00a0»)}} est au-delà de ce coupon\u00a0: rien ne l’évite. Mesurez-le encore, depuis le début du coupon et depuis son bord.',
     'cloth.byEye':
-      'Posé à la main, jupe après jupe : le motif ne se raccorde pas, et rien n’est laissé entre les pièces. Un plan cherché, en une épaisseur, en tient compte.',
+      'Posé à la main : {asked, select, pattern {le motif ne se raccorde pas} between {rien n’est laissé entre les pièces} other {le motif ne se raccorde pas, et rien n’est laissé entre les pièces}}. Un plan cherché, en une épaisseur, en tient compte.',
     'cloth.noWay':
       '{wearer} : les pièces sont trop grandes pour ce tissu, de quelque façon qu’on le pose. Prenez un tissu plus large, ou une coupe en plus de pièces.',
     'cloth.notEnoughFor':
@@ -2434,7 +2436,7 @@ export const fr: Catalogue = {
     altChalked: 'Le tissu tel qu’il est posé, les pièces tracées dessus : {pieces}.',
     shelfHeading: 'Avec ce qu’il y a sur l’étagère',
     shelfInOrder:
-      '{cloth} : {count, plural, =0 {pas une jupe} one {# jupe dans l’ordre de la liste : {skirts}} other {# jupes dans l’ordre de la liste : {skirts}}}',
+      '{cloth} : {count, plural, =0 {pas une jupe dans l’ordre de la liste} one {# jupe dans l’ordre de la liste : {skirts}} other {# jupes dans l’ordre de la liste : {skirts}}}',
     shelfMost:
       '{cloth} : {count, plural, =0 {pas une jupe} one {# jupe au plus : {skirts}} other {# jupes au plus, les plus petites d’abord : {skirts}}}',
     shelfOut:

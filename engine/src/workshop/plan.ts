@@ -33,7 +33,8 @@ function planned({ label, cloth, contrast, request }: ClassSkirt): PlannedSkirt 
     cloth: { ...request.cloth, ...endless },
     contrast: request.contrast.map((each) => ({ ...each, cloth: { ...each.cloth, ...endless } })),
   };
-  return { label, cloth, contrast, plan: planSkirt(alone) };
+  const described = request.contrast.map((each) => each.cloth);
+  return { label, cloth, contrast, described, plan: planSkirt(alone) };
 }
 
 /** All that is cut from one cloth, each piece labelled for its wearer. */

@@ -9,6 +9,8 @@ export interface PlannedSkirt {
   /** Which of the class's cloths it is cut from, and which its other cloths are; null for one of its own. */
   readonly cloth: string;
   readonly contrast: readonly (string | null)[];
+  /** Its other cloths as they are described where they are no class's, with the lengths of them at hand. */
+  readonly described: readonly ClothOptions[];
   readonly plan: SkirtPlan;
 }
 
@@ -49,11 +51,12 @@ export function sharedCloths(request: ClassRequest, skirts: readonly PlannedSkir
 function cutFrom(
   skirt: PlannedSkirt,
 ): (Pick<SharedCloth, 'key' | 'name' | 'options'> & { readonly share: ClothShare })[] {
-  const { plan, cloth, contrast } = skirt;
+  const { plan, cloth, contrast, described } = skirt;
   const share = (which: WhichCloth, lays: readonly Lay[]): ClothShare => ({ skirt, which, lays });
   const own = { key: cloth, name: cloth, options: plan.request.cloth, share: share('own', plan.cloth.lays) };
-  const others = plan.contrast.map(({ at, options, cloth: { lays } }) => {
+  const others = plan.contrast.map(({ at, options: planned, cloth: { lays } }) => {
     const name = contrast[at] ?? null;
+    const options = described[at] ?? planned;
     return { key: name ?? keyOf(options), name: name ?? options.name, options, share: share(at, lays) };
   });
   const lining = liningOptions(plan.skirt, plan.request.cloth);

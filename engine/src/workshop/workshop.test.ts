@@ -87,6 +87,38 @@ describe('a class is laid by hand at once', () => {
     expect(codesOf(found.cloths[0]?.chosen)).not.toContain('cloth.printOnItsSide');
   });
 
+  test('a cloth that a skirt describes itself is cut from the lengths of it at hand', () => {
+    const old = { name: 'old sheet', length: '30 in' };
+    const [, linen] = classPlanOf({
+      skirts: [
+        {
+          body: { waist: '28 in', hip: '36 in', waistToHem: '30 in' },
+          cut: { kind: 'tiered' },
+          contrast: [{ pieces: ['tier 1'], cloth: { name: 'linen', lengths: [old], bolt: false } }],
+        },
+      ],
+    }).cloths;
+    expect(linen?.name).toBe('linen');
+    expect(linen?.chosen.fits).toBe(true);
+    expect(linen?.chosen.toBuy.value).toBe(0);
+    expect(linen?.chosen.tables.map(({ from }) => from.name)).toEqual(['old sheet']);
+  });
+
+  test('a pattern with bands is bought a repeat more, to trim the end by; what uses cloth is told as it is', () => {
+    const [plain, bands] = [{}, { pattern: { along: '80 mm' } }].map((pattern) => {
+      const request = classOf({
+        cloths: { a: { width: '60 in', step: '1 mm', least: '0 mm', washed: true, ...pattern } },
+        skirts: [{ body: { waist: '28 in', hip: '36 in', waistToHem: '30 in' } }],
+      });
+      return searchClass(request, { seed: 1, evaluations: 3000 }).cloths[0]?.chosen;
+    });
+    const spare = (each: FoundCloth | undefined): number =>
+      (each?.toBuy.value ?? 0) - (each?.clothBefore.value ?? 0);
+    expect(spare(plain)).toBeLessThan(1.001);
+    expect(spare(bands)).toBeGreaterThanOrEqual(80 - 1e-6);
+    expect(spare(bands)).toBeLessThan(81.001);
+  });
+
   test('where nothing more can be had, it is said of whose skirt', () => {
     const plan = classPlanOf(
       roster(3, { cloths: { navy: { bolt: false, lengths: [{ length: '60 in' }] } } }),

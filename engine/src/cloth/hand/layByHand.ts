@@ -62,7 +62,9 @@ export function layByHand(skirts: readonly HandSkirt[], job: ClothJob, kind: Lay
     ),
     ...turnsOver(laid.map(({ lay }) => lay)),
   );
-  if (fabric.pattern?.match === true || fabric.between.value > 0) notices.push(caution('cloth.byEye'));
+  const [meets, between] = [fabric.pattern?.match === true, fabric.between.value > 0];
+  if (meets || between)
+    notices.push(caution('cloth.byEye', { asked: !between ? 'pattern' : meets ? 'both' : 'between' }));
   return assembled(
     { job, way: kind, handBefore: leastByHand(skirts, laid, job) },
     { tables: handTables(laid, job), bound: boundOf(job, kind, []), evaluations: 0, notices, isByHand: true },

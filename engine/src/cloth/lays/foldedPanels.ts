@@ -73,7 +73,7 @@ export function packed(input: LayInput, usable: Figure<Mm>, way: Way): Start {
     ...(loose.length > 0 ? [problem('cloth.notOnFold', { panels: loose.length })] : []),
     ...wide
       .slice(0, 1)
-      .map(({ cut }) => problem('cloth.panelTooWide', { width: cut.piece.width, usable: fabric.usable })),
+      .map(({ cut }) => problem('cloth.panelTooWide', { width: cut.piece.width, usable })),
   ];
   const over = overhanging(
     wide.map(({ choice }) => choice[0].pieces),
