@@ -71,9 +71,7 @@ export function packed(input: LayInput, usable: Figure<Mm>, way: Way): Start {
   const wide = laying.left.flatMap((at) => sorted[at] ?? []);
   const notices = [
     ...(loose.length > 0 ? [problem('cloth.notOnFold', { panels: loose.length })] : []),
-    ...wide
-      .slice(0, 1)
-      .map(({ cut }) => problem('cloth.panelTooWide', { width: cut.piece.width, usable })),
+    ...wide.slice(0, 1).map(({ cut }) => problem('cloth.panelTooWide', { width: cut.piece.width, usable })),
   ];
   const over = overhanging(
     wide.map(({ choice }) => choice[0].pieces),
