@@ -2303,7 +2303,7 @@ export const en: Catalogue = {
     optionPapersSeconds:
       'first look for closer ways to lay it, for so many seconds (10 where --seed or --way is given)',
     optionSeed: 'where the looking begins, a whole number',
-    optionWay: 'look at one way only',
+    optionWay: 'lay it in one way only',
     optionLayJson: 'print how everything lies as JSON',
     optionLayOut: 'folder to write the layouts and the cards to, as PDF and SVG',
     optionHelp: 'show this help',

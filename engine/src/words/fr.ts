@@ -2464,7 +2464,7 @@ export const fr: Catalogue = {
     optionPapersSeconds:
       'chercher d’abord des façons plus serrées de poser le tissu, pendant tant de secondes (10 si --seed ou --way est donné)',
     optionSeed: 'où la recherche commence, un nombre entier',
-    optionWay: 'ne chercher qu’une façon',
+    optionWay: 'ne placer que d’une façon',
     optionLayJson: 'affiche en JSON comment tout est posé',
     optionLayOut: 'dossier où écrire les plans de coupe et les fiches, en PDF et en SVG',
     optionHelp: 'affiche cette aide',

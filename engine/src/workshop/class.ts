@@ -45,17 +45,20 @@ export function chosenOf(ways: PlannedCloth['ways'], wished: LayKind | 'auto'): 
 }
 
 /**
- * Whether a lay is to be taken rather than another: one that fits; one that keeps a one-way print upright; one that keeps
+ * Whether a lay is to be taken rather than another: one that fits, or comes closer to it; one that keeps a one-way print upright; one that keeps
  * what else the cloth asks for; the one that is bought less of; of two that are bought alike the one that uses less.
  */
 export function isCloser(one: FoundCloth, other: FoundCloth): boolean {
-  if (!one.fits || !other.fits) return one.fits && !other.fits;
+  if (!one.fits || !other.fits) return reach(one) > reach(other);
   const [isLying, isOtherLying] = [isPrintOnItsSide(one.notices), isPrintOnItsSide(other.notices)];
   if (isLying !== isOtherLying) return isOtherLying;
   if (isByEye(one) !== isByEye(other)) return isByEye(other);
   const bought = other.toBuy.value - one.toBuy.value;
   return Math.abs(bought) > HAIR ? bought > 0 : other.clothBefore.value - one.clothBefore.value > HAIR;
 }
+
+/** How far a lay came: all lies; there is too little cloth for it; it can't be laid so at all. */
+const reach = ({ fits, tables }: FoundCloth): number => (fits ? 2 : tables.length > 0 ? 1 : 0);
 
 /** Laid by hand on cloth that asks for more than hands keep: a pattern that meets, room between the pieces. */
 export const isByEye = ({ notices }: FoundCloth): boolean =>

@@ -128,6 +128,17 @@ describe('a class is laid by hand at once', () => {
     expect(problems.every(({ notice }) => notice.code === 'cloth.notEnoughFor')).toBe(true);
   });
 
+  test('where no way fits, what is told is that there is too little cloth, not that a fold is not for this skirt', () => {
+    const { cloths, notices } = classPlanOf({
+      cloths: { navy: { bolt: false, lengths: [{ length: '50 cm' }] } },
+      skirts: [{ cut: { kind: 'gored' }, body: { waist: '28 in', hip: '36 in', waistToHem: '30 in' } }],
+    });
+    expect(cloths[0]?.chosen.fits).toBe(false);
+    expect(cloths[0]?.ways.some(({ tables }) => tables.length === 0)).toBe(true);
+    expect(notices.map(({ notice }) => notice.code)).toContain('cloth.notEnoughFor');
+    expect(notices.map(({ notice }) => notice.code)).not.toContain('cloth.onlyTwoAlike');
+  });
+
   test('a remnant with a flaw, or too narrow, is left alone by hand', () => {
     for (const remnant of [
       { length: '10 yd', width: '30 in' },

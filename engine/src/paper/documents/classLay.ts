@@ -15,7 +15,7 @@ import {
   type Block,
 } from '../layout/index.ts';
 import { clothBlocks } from './chalkBlocks.ts';
-import { buyLength, clothName, leftTexts, savedText, usedLength } from './clothTexts.ts';
+import { buyLength, clothName, leftTexts, savedText, usedLength, NOT_KNOWN } from './clothTexts.ts';
 import { namedSheet, titleOf } from './paperSet.ts';
 import { shelfTexts } from './shelfTexts.ts';
 
@@ -83,7 +83,7 @@ export function clothsTable({ plan, speaker }: Pick<ClassPaperInput, 'plan' | 's
     plan.cloths.map((cloth) => [
       [bold(clothName(cloth, speaker))],
       ...(isOne ? [] : [cloth.shares.map(({ skirt }) => skirt.label).join(', ')]),
-      lays[cloth.chosen.kind],
+      cloth.chosen.fits ? lays[cloth.chosen.kind] : NOT_KNOWN,
       usedLength(cloth.chosen, speaker),
       savedText(cloth.chosen, speaker),
       leftTexts(cloth.chosen, speaker).join('\n'),
