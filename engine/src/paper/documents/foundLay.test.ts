@@ -3,10 +3,11 @@ import { classOfOne } from '../../request/index.ts';
 import { planOf, requestOf, type RawRequest } from '../../testing/requests.ts';
 import { speakerOf } from '../../testing/speakers.ts';
 import { laidClass, planLaid, searchClass, type ClassPlan, type ClothLay } from '../../workshop/index.ts';
-import type { SkirtPlan } from '../../plan/index.ts';
+import { fromAll, type FromCloth, type SkirtPlan } from '../../plan/index.ts';
 import { placedTexts } from '../drawing/index.ts';
 import { missingGlyphs } from '../pdf/index.ts';
 import { fonts } from '../testing/fonts.ts';
+import { haveTitle } from './haveTexts.ts';
 import { makePaper } from './index.ts';
 
 const body = { waist: '28 in', hip: '36 in', waistToHem: '33 in' };
@@ -23,9 +24,9 @@ function searched(raw: RawRequest): { readonly plan: SkirtPlan; readonly laid: C
   return { plan, laid: laidClass(plan, lays) };
 }
 
-function paperOf(plan: SkirtPlan, laid: ClassPlan | null) {
+function paperOf(plan: SkirtPlan, laid: ClassPlan | null, fromCloth: readonly FromCloth[] = []) {
   const speaker = speakerOf(plan.request);
-  const paper = makePaper('lay', { plan, speaker, fonts, date: null, fromCloth: [], laid }).document;
+  const paper = makePaper('lay', { plan, speaker, fonts, date: null, fromCloth, laid }).document;
   const texts = paper.pages.flatMap(({ drawing }) => placedTexts(drawing.marks)).map(({ text }) => text);
   return { speaker, paper, texts, text: texts.join(' ') };
 }
@@ -64,6 +65,20 @@ describe('the cutting layout of a skirt whose lay was searched', () => {
     const { plan, laid } = searched({ cut, cloth: { lengths: [{ length: '45 in' }] } });
     expect(plan.cloth.chosen.more.length).toBeGreaterThan(0);
     expect(paperOf(plan, laid).text).toContain('The other lengths of it lie the same way');
+  });
+
+  test('of a length that it is cut from it is not told what else could be made of it', () => {
+    const cut = { kind: 'gored' as const, gores: 6 as const };
+    const lengths = [
+      { name: 'old', length: '45 in' },
+      { name: 'rag', length: '12 in', width: '30 in' },
+    ];
+    const { plan, laid } = searched({ cut, cloth: { lengths } });
+    const [old, rag] = fromAll(plan.request).map((answer) => haveTitle(answer, speakerOf(plan.request)));
+    const { texts } = paperOf(plan, laid, fromAll(plan.request));
+    expect(texts).not.toContain(old);
+    expect(texts).toContain(rag);
+    expect(paperOf(plan, null, fromAll(plan.request)).texts).toContain(old);
   });
 
   test('where nothing was found there is nothing to chalk from but the lay by hand', () => {

@@ -5,6 +5,7 @@ import {
   type Lay,
   type SkirtCloth,
 } from '../../cloth/index.ts';
+import type { FromCloth } from '../../plan/index.ts';
 import { mm, type Mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { inks, type Ink, type PaperDocument } from '../drawing/index.ts';
@@ -166,11 +167,20 @@ function refusals(lays: readonly Lay[], speaker: Speaker): Block[] {
   return items.length === 0 ? [] : [together(list(items, 'dot'))];
 }
 
-/** Of each length of cloth that was asked about: "what can I make from this?" */
-export const haveBlocks = ({ fromCloth, speaker }: PaperInput): Block[] =>
-  fromCloth.flatMap((answer) => [
-    heading(3, haveTitle(answer, speaker)),
-    list(haveLines(answer, speaker), 'dot'),
-    ...answer.notices.map((notice) => paragraph(speaker.notice(notice))),
-    ...haveWorkings(answer, speaker).map((line) => paragraph(line, { size: 'small', quiet: true })),
-  ]);
+/** Of each length of cloth that was asked about: "what can I make from this?" Not of one that the skirt is cut from. */
+export const haveBlocks = ({ fromCloth, laid, speaker }: PaperInput): Block[] =>
+  fromCloth
+    .filter((answer) => !isCutFrom(answer, laid))
+    .flatMap((answer) => [
+      heading(3, haveTitle(answer, speaker)),
+      list(haveLines(answer, speaker), 'dot'),
+      ...answer.notices.map((notice) => paragraph(speaker.notice(notice))),
+      ...haveWorkings(answer, speaker).map((line) => paragraph(line, { size: 'small', quiet: true })),
+    ]);
+
+/** Whether a lay that was found lies on that length. */
+const isCutFrom = ({ at, have }: FromCloth, laid: PaperInput['laid']): boolean =>
+  at !== null &&
+  (laid?.cloths ?? []).some(({ chosen: { tables } }) =>
+    tables.some(({ from }) => from.name === at.name && from.length === have && from.width === at.width),
+  );
