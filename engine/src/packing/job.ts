@@ -61,7 +61,7 @@ export interface PackingJob {
 export interface Effort {
   /** Whole number: the same seed and evaluations give the same answer on every machine. */
   readonly seed: number;
-  /** Places to be tried at most. */
+  /** Places to be tried at most; a first answer is laid whatever it takes. */
   readonly evaluations?: number;
   /** Share of the time that is over, from 0; the search stops at 1. Asked once in a while. */
   readonly spent?: () => number;
