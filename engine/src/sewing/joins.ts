@@ -51,6 +51,7 @@ export function firstSeams(bench: Bench, after: readonly StepId[]): Step[] {
       station: 'machine',
       sentences: [
         joined === 'panels' && bench.skirt.panels.length > 2 && say('panelSeams.order'),
+        meetsPattern(bench),
         told,
         ...inSeams(bench, bags),
         finish,
@@ -96,6 +97,7 @@ export function lastSeams(bench: Bench, after: readonly StepId[]): Step[] {
       after,
       station: 'machine',
       sentences: [
+        meetsPattern(bench),
         ...ways[joined],
         rows && say('sideSeams.catch'),
         ...inSeams(bench, bags),
@@ -116,6 +118,10 @@ function seamHands({ options }: Bench, seams: readonly Work[], bags: readonly Wo
     ...(bags.length > 0 ? [hands(options.skill, paces.pocketBag, countOf(bags), lengthOf(bags))] : []),
   );
 }
+
+/** Before the seams of a cloth whose pattern has to meet: lines are pinned to lines. */
+const meetsPattern = ({ cloth }: Bench): Sentence | false =>
+  cloth.fabric.pattern?.match === true && say('seams.pattern');
 
 /** What is left open in the seams, or sewn in one with them. */
 function inSeams({ skirt }: Bench, bags: readonly Work[]): Sentence[] {

@@ -93,6 +93,16 @@ describe('what makers tell one another', () => {
     expect(codes(stepOf(plan, id))).toContain(code);
   });
 
+  test('a pattern that has to meet is pinned line to line before its seams are sewn, and only such a one', () => {
+    const striped = planOf({ cloth: { pattern: { across: '4 cm' } } });
+    const [first] = codes(stepOf(striped, 'sideSeams'));
+    expect(first).toBe('seams.pattern');
+    for (const cloth of [{}, { pattern: { across: '4 cm', match: false } }])
+      expect(stepSaying(planOf({ cloth }), 'seams.pattern')).toBeUndefined();
+    const gored = planOf({ cut: { kind: 'gored' }, cloth: { pattern: { across: '4 cm' } } });
+    expect(stepSaying(gored, 'seams.pattern')).toBeDefined();
+  });
+
   test('colours are tested before cloth and ribbon meet water', () => {
     for (const raw of [
       {},

@@ -1389,6 +1389,8 @@ export const en: Catalogue = {
       'Lay the motif on the panel while it is still flat, over the rows where it covers them.',
     'applique.web': 'With fusible web, draw it mirrored on the paper side, and fuse it under a cloth.',
     'applique.stitch': 'Stitch round its edge before the side seams are sewn.',
+    'seams.pattern':
+      'Match the pattern: right sides together, pin each of its lines to the same line of the other panel along the stitching, from the hem up, and look at it from the right side before you sew.',
     'sideSeams.match':
       'Right sides together, match and pin every row at the sides first, then the top and the hem.',
     'sideSeams.sew':

@@ -1527,6 +1527,8 @@ export const fr: Catalogue = {
     'applique.web':
       'Avec du thermocollant double face, dessinez-le en miroir sur le papier, et collez-le au fer sous une pattemouille.',
     'applique.stitch': 'Piquez tout autour avant de coudre les côtés.',
+    'seams.pattern':
+      'Raccordez le motif : endroit contre endroit, épinglez chacune de ses lignes sur la même ligne de l’autre panneau le long de la piqûre, de l’ourlet vers le haut, et regardez-le sur l’endroit avant de coudre.',
     'sideSeams.match':
       'Endroit contre endroit, faites correspondre et épinglez d’abord chaque rang aux côtés, puis le haut et l’ourlet.',
     'sideSeams.sew':

@@ -39,7 +39,7 @@ export const NOT_KNOWN = '–';
 export const usedLength = ({ clothBefore, fits }: FoundCloth, speaker: Speaker): string =>
   fits ? speaker.value(clothBefore) : NOT_KNOWN;
 
-export function buyLength({ toBuy, fits }: FoundCloth, speaker: Speaker): string {
+export function buyLength({ toBuy, fits }: Pick<FoundCloth, 'toBuy' | 'fits'>, speaker: Speaker): string {
   if (!fits) return NOT_KNOWN;
   return toBuy.value > NOTHING ? speaker.value(toBuy) : speaker.words.workshop.nothing;
 }

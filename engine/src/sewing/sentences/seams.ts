@@ -1,6 +1,7 @@
 export type SeamsSentence =
   | 'firstSeams.round'
   | 'firstSeams.finish'
+  | 'seams.pattern'
   | 'sideSeams.match'
   | 'sideSeams.sew'
   | 'sideSeams.mirror'
