@@ -40,13 +40,14 @@ export function besideOf(one: Silhouette, next: Silhouette): number {
   return most;
 }
 
-/** Chords lie that far within a curve: along an edge that slopes little that is many times as far to the side. */
-const FLAT = 0.004;
+/** Chords lie that far within a curve, and where it runs to the side some times as far beside it. */
+const FLAT = 0.02;
+const BESIDE = 4 * FLAT;
 
 /** The same of two outlines that stand on one sheet, the next to the right of the one. */
 export function nestBeside(one: Path, next: Path): number {
   const isRound = [...one, ...next].some(({ kind }) => kind === 'arc');
-  return besideOf(silhouetteOf(one, 'y', FLAT), silhouetteOf(next, 'y', FLAT)) + (isRound ? 2 * FLAT : 0);
+  return besideOf(silhouetteOf(one, 'y', FLAT), silhouetteOf(next, 'y', FLAT)) + (isRound ? BESIDE : 0);
 }
 
 interface Corner {
