@@ -3,6 +3,7 @@ import type { Skirt } from '../skirt/index.ts';
 import { caution, figure, problem } from './codes.ts';
 import { flawsBeyond } from './flaws.ts';
 import { readFabric, type Fabric } from './fabric.ts';
+import { aboutPrint } from './job/print.ts';
 import { crosswiseFold } from './lays/crosswiseFold.ts';
 import { doubleFold } from './lays/doubleFold.ts';
 import type { Lay, LayInput } from './lays/lay.ts';
@@ -126,9 +127,7 @@ function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
         ]),
     ...(asksForSearch(chosen) ? [caution('cloth.laidByHand')] : []),
     ...(wished ? [caution('cloth.layWished', { wished: chosen.lay, taken: best.kind })] : []),
-    ...(fabric.oneWay && best.fits && best.printOnItsSide
-      ? [caution('cloth.printOnItsSide', { lay: best.kind })]
-      : []),
+    ...aboutPrint(fabric, best.kind, best.fits && best.printOnItsSide),
     ...(have && best.fits && best.clothBefore.value > have.value
       ? [problem('cloth.notEnough', { needed: best.clothBefore, have })]
       : []),

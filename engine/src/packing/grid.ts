@@ -6,7 +6,7 @@ const MARGIN = 2;
 /** Grids begin before this: where one begins is told in a whole number of 32 bits, with two to spare. */
 const FULL = 2 ** 28;
 
-/** A square and its margin: its middle, how far it reaches either way, and its corners. */
+/** A square and its margin: its middle, how far it reaches either way, and to its corners. */
 interface Square {
   readonly x: number;
   readonly y: number;

@@ -45,8 +45,9 @@ export function chosenOf(ways: PlannedCloth['ways'], wished: LayKind | 'auto'): 
 }
 
 /**
- * Whether a lay is to be taken rather than another: one that fits, or comes closer to it; one that keeps a one-way print upright; one that keeps
- * what else the cloth asks for; the one that is bought less of; of two that are bought alike the one that uses less.
+ * Whether a lay is to be taken rather than another: one that fits, or comes closer to it; one that keeps a one-way print
+ * upright; one that keeps what else the cloth asks for; the one that is bought less of; of two that are bought alike the
+ * one that uses less.
  */
 export function isCloser(one: FoundCloth, other: FoundCloth): boolean {
   if (!one.fits || !other.fits) return reach(one) > reach(other);
