@@ -222,6 +222,17 @@ describe('a class', () => {
       .setInputFiles({ ...file, buffer: Buffer.from(JSON.stringify({ ...example, cloths, skirts })) });
     await page.getByRole('heading', { name: 'From what is on the shelf' }).waitFor();
     await page.getByText(/no room was found for .+ add another length/).waitFor();
+    // With the bolt everybody's skirt is laid, and what is at hand is not drawn apart.
+    expect(await page.getByRole('heading', { name: /what is at hand, for/ }).count()).toBe(0);
+    const none = { navy: { ...cloths.navy, bolt: false } };
+    await look(page, '#/workshops');
+    await page
+      .locator('input[type=file]')
+      .setInputFiles({ ...file, buffer: Buffer.from(JSON.stringify({ ...example, cloths: none, skirts })) });
+    const heading = page.getByRole('heading', { name: /navy, what is at hand, for/ });
+    await heading.first().waitFor();
+    await page.locator('main figure svg').first().waitFor();
+    await noViolations(page);
     expect(page.complaints).toEqual({ errors: [], strangers: [] });
   });
 

@@ -88,6 +88,17 @@ describe('lay', () => {
     const { code, out } = await tell(['lay', '-', '--seconds', '0'], { input: none });
     expect(code).toBe(1);
     expect(plain(out)).toMatch(/Sam: 1?.* of cloth is needed/);
+    expect(plain(out)).not.toContain('what is at hand, for');
+  });
+
+  test('those it is enough for are laid there and drawn', async () => {
+    const folderOf = join(folder, 'some');
+    const some = none.replace('1 yd', '3 yd');
+    const { code, out } = await tell(['lay', '-', '--seconds', '0', '--out', folderOf], { input: some });
+    expect(code).toBe(1);
+    expect(plain(out)).toContain('red, what is at hand, for Robin: ');
+    expect(plain(out)).toMatch(/From the length at hand, 108 in: \d/);
+    expect(readdirSync(folderOf)).toEqual(['cards.pdf', 'lay.pdf', 'shelf-1.svg']);
   });
 
   test.each([

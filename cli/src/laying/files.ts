@@ -1,6 +1,7 @@
 import {
   classCards,
   classLayPaper,
+  laidFromShelf,
   lengthPictures,
   writePdf,
   writeSvg,
@@ -38,7 +39,7 @@ export async function layFiles(
     progress(name);
     files.push({ name, content: await writePdf(make(input), fonts) });
   }
-  for (const [name, drawing] of chalkedLengths(plan, speaker)) {
+  for (const [name, drawing] of [...chalkedLengths(plan, speaker), ...shelfLengths(plan, shelf, speaker)]) {
     progress(`${name}.svg`);
     files.push({ name: `${name}.svg`, content: writeSvg(drawing, { fonts }) });
   }
@@ -54,3 +55,9 @@ export const chalkedLengths = ({ cloths }: ClassPlan, speaker: Speaker): [string
       drawing,
     ]),
   );
+
+/** The same of skirts that what is at hand is enough for, where it is not for all. */
+const shelfLengths = (plan: ClassPlan, shelf: readonly HowMany[], speaker: Speaker): [string, Drawing][] =>
+  laidFromShelf(plan, shelf)
+    .flatMap((some) => lengthPictures(some, speaker))
+    .map((drawing, i) => [`shelf-${String(i + 1)}`, drawing]);

@@ -3,6 +3,7 @@ import {
   classTitle,
   clothName,
   clothTitle,
+  laidFromShelf,
   layKinds,
   leftTexts,
   lengthTitle,
@@ -11,8 +12,11 @@ import {
   savedNotes,
   savedText,
   shelfTexts,
+  shelfTitle,
+  toldBeside,
   unusedTexts,
   usedLength,
+  wayNotices,
   wayRemarks,
   type ClassPlan,
   type FoundCloth,
@@ -82,13 +86,8 @@ function clothLines(cloth: PlannedCloth, { plan, speaker, style, width }: LayTex
       { head: ['', workshop.used, workshop.saved, papers.toBuy, ''], rows, right: [1, 2, 3] },
       width,
     ),
-    ...(chosen.fits ? chosen.tables : []).flatMap((table) =>
-      indented(
-        `${speaker.text(papers.lead, { what: lengthTitle(table, speaker) })} ${speaker.text(workshop.outlines, { pieces: table.pieces.length })}`,
-        width,
-      ),
-    ),
     ...[
+      ...lengthLines(cloth, speaker),
       ...(chosen.fits ? chosen.tables.flatMap((table) => patternTexts(table, chosen, speaker)) : []),
       ...meetsText(cloth, speaker),
       ...unusedTexts(cloth, speaker),
@@ -97,9 +96,18 @@ function clothLines(cloth: PlannedCloth, { plan, speaker, style, width }: LayTex
   ];
 }
 
+/** How many outlines are chalked on each length. */
+const lengthLines = ({ chosen }: PlannedCloth, speaker: Speaker): string[] =>
+  (chosen.fits ? chosen.tables : []).map((table) =>
+    [
+      speaker.text(speaker.words.papers.lead, { what: lengthTitle(table, speaker) }),
+      speaker.text(speaker.words.workshop.outlines, { pieces: table.pieces.length }),
+    ].join(' '),
+  );
+
 /** What there is to know of a way: of one that does not fit, why. */
 function remarksOf(way: FoundCloth, isChosen: boolean, speaker: Speaker): string {
-  const notices = way.notices.filter(({ level }) => way.fits || level === 'problem').map(speaker.notice);
+  const notices = wayNotices(way, speaker);
   const remarks = wayRemarks(way, isChosen, speaker);
   return notices.length === 0 ? remarks : [`${remarks}.`, ...notices].join(' ');
 }
@@ -111,12 +119,19 @@ function shelfSection({ shelf, plan, speaker, style, width }: LayTextInput): str
     '',
     style.heading(speaker.words.workshop.shelfHeading),
     ...said.flatMap((line) => indented(line, width)),
+    ...laidFromShelf(plan, shelf).flatMap((some) => [
+      '',
+      style.heading(shelfTitle(some, speaker)),
+      ...lengthLines(some, speaker).flatMap((line) => indented(line, width)),
+    ]),
   ];
 }
 
 /** What of the lays should be known; the skirts' own notices are told by `check`. */
-function noticeSection({ plan, speaker, style, width }: LayTextInput): string[] {
-  const notices = plan.notices.filter(({ label, notice }) => label === null || notice.level === 'problem');
+function noticeSection({ plan, shelf, speaker, style, width }: LayTextInput): string[] {
+  const notices = toldBeside(plan, shelf).filter(
+    ({ label, notice }) => label === null || notice.level === 'problem',
+  );
   if (notices.length === 0) return [];
   const lines = classNoticeLines({ notices }, speaker, style, width);
   return ['', style.heading(speaker.words.papers.noticesHeading), ...lines];

@@ -42,9 +42,11 @@ export {
   lengthTitle,
   savedNotes,
   savedText,
+  shelfTitle,
   toldPieces,
   unusedTexts,
   usedLength,
+  wayNotices,
   wayRemarks,
   type ClassPaperInput,
 } from './documents/index.ts';

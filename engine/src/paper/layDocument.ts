@@ -2,7 +2,7 @@ import type { ClothLength, FoundCloth, FoundTable } from '../cloth/index.ts';
 import { flatten } from '../geometry/index.ts';
 import { mm } from '../units/index.ts';
 import type { Speaker } from '../words/index.ts';
-import type { ClassPlan, HowMany, PlannedCloth } from '../workshop/index.ts';
+import { laidFromShelf, type ClassPlan, type HowMany, type PlannedCloth } from '../workshop/index.ts';
 import { clothName, namesOnTable } from './documents/index.ts';
 import { numbered } from './pictures/chalk/numbered.ts';
 import { saying } from './planDocument/saying.ts';
@@ -37,6 +37,14 @@ export function layDocument(plan: ClassPlan, speaker: Speaker, shelf: readonly H
       cloth: nameOf(key),
       inOrder: inOrder.skirts,
       most: most.skirts,
+      /** How they lie, where not everybody's skirt fits on that cloth. */
+      laid: laidFromShelf(
+        plan,
+        shelf.filter((each) => each.cloth === key),
+      ).map((some) => ({
+        skirts: some.shares.map(({ skirt }) => skirt.label),
+        ...wayOf(some.chosen, some, speaker),
+      })),
     })),
     notices: plan.notices.map(({ stage, label, notice }) => ({
       stage,

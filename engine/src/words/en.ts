@@ -2230,6 +2230,7 @@ export const en: Catalogue = {
     nothing: 'nothing',
     clothHeading: '{cloth}: {lay}',
     clothHeadingNone: '{cloth}: fits in no way',
+    tooLittleFor: 'There is too little cloth for {skirts}.',
     waysHeading: 'The ways to lay it, side by side',
     asksHeading: 'What each way asks of your hands',
     fromBolt: 'From the bolt',
@@ -2280,8 +2281,9 @@ export const en: Catalogue = {
       '{cloth}: {count, plural, =0 {not one skirt in the order of the list} one {# skirt in the order of the list: {skirts}} other {# skirts in the order of the list: {skirts}}}',
     shelfMost:
       '{cloth}: {count, plural, =0 {not one skirt} one {# skirt at most: {skirts}} other {# skirts at most, the smallest first: {skirts}}}',
+    shelfLaid: '{cloth}, what is at hand, for {skirts}: {lay}',
     shelfOut:
-      '{cloth}: no room was found for {skirts}. Buy what the lay names, add another length at hand, make a skirt shorter or less full, or look longer.',
+      '{cloth}: no room was found for {skirts}. {fits, select, yes {Buy what the lay names, add another length at hand} other {Add another length at hand}}, make a skirt shorter or less full, or look longer.',
   },
   command: {
     about: 'From one body to the papers of a ribbon skirt: what to chalk, buy, cut and sew.',

@@ -2388,6 +2388,7 @@ export const fr: Catalogue = {
     nothing: 'rien',
     clothHeading: '{cloth} : {lay}',
     clothHeadingNone: '{cloth}\u00a0: aucune façon ne convient',
+    tooLittleFor: 'Il n’y a pas assez de tissu pour {skirts}.',
     waysHeading: 'Les façons de le poser, côte à côte',
     asksHeading: 'Ce que chaque façon demande aux mains',
     fromBolt: 'Du rouleau',
@@ -2441,8 +2442,9 @@ export const fr: Catalogue = {
       '{cloth} : {count, plural, =0 {pas une jupe dans l’ordre de la liste} one {# jupe dans l’ordre de la liste : {skirts}} other {# jupes dans l’ordre de la liste : {skirts}}}',
     shelfMost:
       '{cloth} : {count, plural, =0 {pas une jupe} one {# jupe au plus : {skirts}} other {# jupes au plus, les plus petites d’abord : {skirts}}}',
+    shelfLaid: '{cloth}, ce qu’il y a, pour {skirts} : {lay}',
     shelfOut:
-      '{cloth} : pas de place trouvée pour {skirts}. Achetez ce que disent les plans de coupe, ajoutez un coupon, raccourcissez une jupe ou faites-la moins ample, ou cherchez plus longtemps.',
+      '{cloth} : pas de place trouvée pour {skirts}. {fits, select, yes {Achetez ce que disent les plans de coupe, ajoutez un coupon} other {Ajoutez un coupon}}, raccourcissez une jupe ou faites-la moins ample, ou cherchez plus longtemps.',
   },
   command: {
     about: 'D’un corps aux papiers d’une jupe à rubans : quoi tracer, acheter, couper et coudre.',

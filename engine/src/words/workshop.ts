@@ -21,6 +21,8 @@ export interface WorkshopWords {
   readonly clothHeading: string;
   /** The same where it fits in no way: `{cloth}`. */
   readonly clothHeadingNone: string;
+  /** Of a way that several `{skirts}` can't be laid in. */
+  readonly tooLittleFor: string;
   readonly waysHeading: string;
   readonly asksHeading: string;
   readonly fromBolt: string;
@@ -73,6 +75,8 @@ export interface WorkshopWords {
   /** `{cloth}`, `{count}`, `{skirts}`. */
   readonly shelfInOrder: string;
   readonly shelfMost: string;
-  /** Whose skirts found no room, and what to do. */
+  /** Those that were laid on what is at hand: `{cloth}`, `{skirts}`, `{lay}`. */
+  readonly shelfLaid: string;
+  /** Whose `{skirts}` found no room on the `{cloth}`, and what to do; whether everybody's `{fits}` with what is bought. */
   readonly shelfOut: string;
 }

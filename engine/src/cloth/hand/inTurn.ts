@@ -27,7 +27,7 @@ const HAIR = 1e-6;
 
 /**
  * Skirts laid by hand one after the other, each on the first length that has room for it, the oldest length first; what
- * finds no room is laid on the last of them. A skirt without any lay is left out.
+ * finds no room is laid on the last of them all the same, over what lies there. A skirt without any lay is left out.
  */
 export function inTurn<Of>(
   skirts: readonly InTurn<Of>[],
@@ -44,7 +44,8 @@ export function inTurn<Of>(
     const lay = short ? anyhow : on(at);
     if (!lay) return [];
     const start = mm(used[length] ?? 0);
-    used[length] = start + lay.clothAfter.value;
+    // What it does not find it does not take from those after it.
+    if (!short) used[length] = start + lay.clothAfter.value;
     return [{ of, lay, length, start, short }];
   });
 }

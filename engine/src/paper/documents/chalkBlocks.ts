@@ -21,6 +21,7 @@ import {
   lengthTitle,
   savedNotes,
   savedText,
+  shelfTitle,
   unusedTexts,
   usedLength,
   wayRemarks,
@@ -56,13 +57,21 @@ export function clothBlocks(
     heading(3, workshop.waysHeading),
     waysTable(cloth, speaker),
     ...savedNotes(cloth, speaker).map((line) => paragraph(line, { size: 'small', quiet: true })),
-    ...tablesIn(cloth).flatMap((each) => [
-      pageBreak,
-      heading(3, lengthTitle(each, speaker)),
-      ...lengthBlocks(each, cloth, speaker, width),
-    ]),
+    ...sheets(cloth, speaker, width),
   ];
 }
+
+/** Those skirts that what is at hand is enough for, where it is not for all: each length on a sheet of its own. */
+export const shelfBlocks = (cloth: PlannedCloth, speaker: Speaker, width: Mm): Block[] =>
+  sheets(cloth, speaker, width, [heading(2, shelfTitle(cloth, speaker))]);
+
+const sheets = (cloth: PlannedCloth, speaker: Speaker, width: Mm, above: readonly Block[] = []): Block[] =>
+  tablesIn(cloth).flatMap((each) => [
+    pageBreak,
+    ...above,
+    heading(3, lengthTitle(each, speaker)),
+    ...lengthBlocks(each, cloth, speaker, width),
+  ]);
 
 /** The lengths to chalk: none where something on them does not fit. */
 const tablesIn = ({ chosen }: PlannedCloth): readonly FoundTable[] => (chosen.fits ? chosen.tables : []);

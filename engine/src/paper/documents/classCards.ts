@@ -1,6 +1,6 @@
 import { layFound, type ClothPlan, type WhichCloth } from '../../cloth/index.ts';
 import type { SkirtPlan } from '../../plan/index.ts';
-import type { ClassPlan, PlannedSkirt } from '../../workshop/index.ts';
+import { laidFromShelf, type PlannedCloth, type PlannedSkirt } from '../../workshop/index.ts';
 import type { PaperDocument } from '../drawing/index.ts';
 import { card } from './card.ts';
 import { classTitle, type ClassPaperInput } from './classLay.ts';
@@ -10,10 +10,11 @@ import { classTitle, type ClassPaperInput } from './classLay.ts';
  * its cloths is not on them: the class is laid together.
  */
 export function classCards(input: ClassPaperInput): PaperDocument {
-  const { speaker, fonts, date } = input;
+  const { shelf, speaker, fonts, date } = input;
   const { skirts } = input.plan;
+  const cloths = [...laidFromShelf(input.plan, shelf), ...input.plan.cloths];
   const pages = skirts.flatMap((skirt) => {
-    const plan = asInClass(skirt, input.plan);
+    const plan = asInClass(skirt, cloths);
     return card({ plan, speaker, fonts, date, fromCloth: [], laid: null }, { cloth: false }).pages;
   });
   const { papers, workshop } = speaker.words;
@@ -22,7 +23,7 @@ export function classCards(input: ClassPaperInput): PaperDocument {
 }
 
 /** A skirt of a class under its label there, its pieces lying as they lie there. */
-function asInClass(skirt: PlannedSkirt, { cloths }: ClassPlan): SkirtPlan {
+function asInClass(skirt: PlannedSkirt, cloths: readonly PlannedCloth[]): SkirtPlan {
   const { label, plan } = skirt;
   const lying = (which: WhichCloth, before: ClothPlan): ClothPlan => {
     const found = cloths.find(({ shares }) =>

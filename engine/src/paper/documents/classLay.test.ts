@@ -4,7 +4,7 @@ import { classPlanOf, roster } from '../../testing/classes.ts';
 import { requestOf } from '../../testing/requests.ts';
 import { speakerOf } from '../../testing/speakers.ts';
 import { howMany, planClass } from '../../workshop/index.ts';
-import { placedTexts } from '../drawing/index.ts';
+import { placedTexts, type PaperDocument } from '../drawing/index.ts';
 import { layDocument } from '../layDocument.ts';
 import { missingGlyphs } from '../pdf/index.ts';
 import { fonts } from '../testing/fonts.ts';
@@ -40,6 +40,40 @@ describe('the cutting layouts of a class', () => {
     const speaker = speakerOf(plan.request);
     const paper = classLayPaper({ plan, shelf: [], speaker, fonts, date: null });
     expect(paper.title).toBe('Ribbon skirt for Robin · Cutting layout');
+  });
+});
+
+describe('cloth that is not enough for all', () => {
+  const child = { body: { waist: '56 cm', hip: '64 cm', waistToHem: '50 cm' } };
+  const navy = { width: '112 cm', washed: true, bolt: false, lengths: [{ length: '130 cm' }] };
+  const plan = classPlanOf({
+    cloths: { navy },
+    skirts: ['Robin', 'Sam', 'Kit'].map((wearer) => ({ wearer, ...child })),
+  });
+  const speaker = speakerOf(plan.request);
+  const shelf = howMany(plan.request, null);
+  const textOf = ({ pages }: PaperDocument): string =>
+    pages.flatMap(({ drawing }) => placedTexts(drawing.marks).map(({ text }) => text)).join(' ');
+
+  test('the paper draws those it is enough for, tells what the others would need, each once', () => {
+    expect(plan.cloths[0]?.chosen.fits).toBe(false);
+    const text = textOf(classLayPaper({ plan, shelf, speaker, fonts, date: null }));
+    expect(text).toContain('navy, what is at hand, for Robin: ');
+    expect(text).toContain('1 · Robin');
+    // Folded in four there is too little for Robin too.
+    expect(text.match(/There is too little cloth for Sam, Kit\./g)).toHaveLength(3);
+    expect(text).toContain('There is too little cloth for Robin, Sam, Kit.');
+    expect(text.match(/of cloth is needed/g)).toHaveLength(2);
+    expect(textOf(classLayPaper({ plan, shelf: [], speaker, fonts, date: null }))).not.toContain('1 · Robin');
+  });
+
+  test('machines are told how they lie', () => {
+    const [answer] = layDocument(plan, speaker, shelf).shelf;
+    expect(answer?.laid.map(({ skirts }) => skirts)).toEqual([['Robin']]);
+    const pieces = answer?.laid.flatMap(({ tables }) => tables.flatMap((table) => table.pieces)) ?? [];
+    expect(new Set(pieces.map(({ wearer }) => wearer))).toEqual(new Set(['Robin']));
+    const enough = classPlanOf(roster(2));
+    expect(layDocument(enough, speaker, howMany(enough.request, null)).shelf[0]?.laid).toEqual([]);
   });
 });
 

@@ -1,6 +1,6 @@
 import { mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
-import type { ClassPlan, HowMany } from '../../workshop/index.ts';
+import { laidFromShelf, toldBeside, type ClassPlan, type HowMany } from '../../workshop/index.ts';
 import type { PaperDocument, PaperFonts } from '../drawing/index.ts';
 import {
   bold,
@@ -14,7 +14,7 @@ import {
   together,
   type Block,
 } from '../layout/index.ts';
-import { clothBlocks } from './chalkBlocks.ts';
+import { clothBlocks, shelfBlocks } from './chalkBlocks.ts';
 import { buyLength, clothName, leftTexts, savedText, usedLength, NOT_KNOWN } from './clothTexts.ts';
 import { namedSheet, titleOf } from './paperSet.ts';
 import { shelfTexts } from './shelfTexts.ts';
@@ -32,7 +32,7 @@ export interface ClassPaperInput {
 
 /** The cutting layouts of a class: what each cloth takes, the ways to lay it, and each length drawn to chalk from. */
 export function classLayPaper(input: ClassPaperInput): PaperDocument {
-  const { plan, speaker, fonts, date } = input;
+  const { plan, shelf, speaker, fonts, date } = input;
   const { workshop } = speaker.words;
   const title = classTitle(input);
   const paper = plan.skirts.length > 1 ? workshop.classLays : workshop.layTitle;
@@ -42,11 +42,12 @@ export function classLayPaper(input: ClassPaperInput): PaperDocument {
     heading(1, paper),
     heading(2, workshop.clothsHeading),
     clothsTable(input),
-    ...shelfBlocks(input),
+    ...shelfLines(input),
     ...noticeBlocks(input),
     ...plan.cloths.flatMap((cloth, i) => [
       ...(i > 0 ? [pageBreak] : []),
       ...clothBlocks(cloth, speaker, width),
+      ...laidFromShelf({ cloths: [cloth] }, shelf).flatMap((some) => shelfBlocks(some, speaker, width)),
     ]),
   ];
   return {
@@ -92,7 +93,7 @@ export function clothsTable({ plan, speaker }: Pick<ClassPaperInput, 'plan' | 's
   );
 }
 
-function shelfBlocks({ plan, shelf, speaker }: ClassPaperInput): Block[] {
+function shelfLines({ plan, shelf, speaker }: ClassPaperInput): Block[] {
   const said = shelfTexts(shelf, plan, speaker);
   return said.length === 0
     ? []
@@ -100,9 +101,9 @@ function shelfBlocks({ plan, shelf, speaker }: ClassPaperInput): Block[] {
 }
 
 /** What of the cloths somebody should know; what is about a single skirt is on its own papers. */
-function noticeBlocks({ plan, speaker }: ClassPaperInput): Block[] {
+function noticeBlocks({ plan, shelf, speaker }: ClassPaperInput): Block[] {
   const { papers, levels } = speaker.words;
-  const said = plan.notices
+  const said = toldBeside(plan, shelf)
     .filter(({ label, notice }) => label === null || notice.level === 'problem')
     .map(({ label, notice }) => [
       bold(

@@ -1,5 +1,6 @@
 import { boughtFor, clothJobOf, type FoundCloth, type FoundTable } from '../../cloth/index.ts';
 import type { Figure } from '../../figure/index.ts';
+import { shortOf } from '../../workshop/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { clothCalled } from '../pictures/clothInks.ts';
 import type { PlannedCloth } from '../../workshop/index.ts';
@@ -17,6 +18,14 @@ export function clothTitle(cloth: PlannedCloth, speaker: Speaker): string {
     lay: kind,
   });
 }
+
+/** The skirts that are laid on what is at hand where it is not enough for all. */
+export const shelfTitle = (cloth: PlannedCloth, speaker: Speaker): string =>
+  speaker.text(speaker.words.workshop.shelfLaid, {
+    cloth: clothName(cloth, speaker),
+    lay: cloth.chosen.kind,
+    skirts: cloth.shares.map(({ skirt }) => skirt.label).join(', '),
+  });
 
 function plainName({ options, shares }: Pick<PlannedCloth, 'options' | 'shares'>, speaker: Speaker): string {
   const { workshop, items } = speaker.words;
@@ -112,10 +121,23 @@ export function wayRemarks(way: FoundCloth, isChosen: boolean, speaker: Speaker)
 }
 
 /** What a way asks of her hands; why it can't be. */
-export const wayWords = (way: FoundCloth, speaker: Speaker): string[] =>
-  way.fits
-    ? [speaker.words.workshop.asks[way.kind], ...way.notices.map(speaker.notice)]
-    : way.notices.filter(({ level }) => level === 'problem').map(speaker.notice);
+export const wayWords = (way: FoundCloth, speaker: Speaker): string[] => [
+  ...(way.fits ? [speaker.words.workshop.asks[way.kind]] : []),
+  ...wayNotices(way, speaker),
+];
+
+/** What there is to know of a way; of one that does not fit, why. */
+export function wayNotices({ fits, notices }: FoundCloth, speaker: Speaker): string[] {
+  if (fits) return notices.map(speaker.notice);
+  const problems = notices.filter(({ level }) => level === 'problem');
+  // What somebody of a class would need is told once, not of every way.
+  const short = problems.filter((each) => shortOf(each) !== null);
+  const skirts = short.map(shortOf).join(', ');
+  return [
+    ...problems.filter((each) => !short.includes(each)).map(speaker.notice),
+    ...(skirts === '' ? [] : [speaker.text(speaker.words.workshop.tooLittleFor, { skirts })]),
+  ];
+}
 
 /** How it is got what a lay takes, and what is bought for it. */
 export function workingsOf(

@@ -15,8 +15,10 @@ export {
   lengthTitle,
   savedNotes,
   savedText,
+  shelfTitle,
   unusedTexts,
   usedLength,
+  wayNotices,
   wayRemarks,
 } from './clothTexts.ts';
 export { lengthPictures } from './chalkBlocks.ts';

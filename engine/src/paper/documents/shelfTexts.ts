@@ -24,6 +24,13 @@ export const shelfTexts = (
       ...(most.skirts.length > inOrder.skirts.length
         ? [speaker.text(workshop.shelfMost, words(most.skirts))]
         : []),
-      ...(without.length > 0 ? [speaker.text(workshop.shelfOut, words(without))] : []),
+      ...(without.length > 0
+        ? [
+            speaker.text(workshop.shelfOut, {
+              ...words(without),
+              fits: of?.chosen.fits === true ? 'yes' : 'no',
+            }),
+          ]
+        : []),
     ];
   });
