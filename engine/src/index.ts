@@ -108,6 +108,7 @@ export {
   lengthTitle,
   lengthPictures,
   leftTexts,
+  restsOf,
   savedNotes,
   savedText,
   shelfTitle,

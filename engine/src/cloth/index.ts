@@ -40,6 +40,7 @@ export type {
   PanelSeam,
   Wanted,
 } from './job/found.ts';
+export type { Rest } from './job/rest.ts';
 export type { Lay } from './lays/lay.ts';
 export type { LaidPiece, Table, TableEdge } from './lays/table.ts';
 export type { MoreTable } from './lays/loose.ts';

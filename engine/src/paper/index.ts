@@ -40,6 +40,7 @@ export {
   leftTexts,
   lengthPictures,
   lengthTitle,
+  restsOf,
   savedNotes,
   savedText,
   shelfTitle,

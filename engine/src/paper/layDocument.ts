@@ -1,4 +1,4 @@
-import type { ClothLength, FoundCloth, FoundTable } from '../cloth/index.ts';
+import type { ClothLength, FoundCloth, FoundTable, Rest } from '../cloth/index.ts';
 import { flatten } from '../geometry/index.ts';
 import { mm } from '../units/index.ts';
 import type { Speaker } from '../words/index.ts';
@@ -96,13 +96,10 @@ function tableOf(table: FoundTable, cloth: PlannedCloth, speaker: Speaker) {
       y: say.plain(table.leftOver.y),
       along: say.plain(table.leftOver.along),
       across: say.plain(table.leftOver.across),
-      /** As a tape measures it once it is cut out and opened, and how many of that size. */
-      opened: {
-        along: say.plain(table.leftOver.opened.along),
-        across: say.plain(table.leftOver.opened.across),
-      },
-      count: table.leftOver.count,
+      ...restOf(table.leftOver, speaker),
     },
+    /** What of a length at hand lies beyond all its tables. */
+    uncut: table.uncut && restOf(table.uncut, speaker),
     pieces: numbered(table).map(({ number, piece, box, corners }) => ({
       number,
       wearer: piece.wearer,
@@ -117,6 +114,12 @@ function tableOf(table: FoundTable, cloth: PlannedCloth, speaker: Speaker) {
     })),
   };
 }
+
+/** As a tape measures it once it is cut out and opened, and how many of that size. */
+const restOf = ({ opened, count }: Rest, speaker: Speaker) => ({
+  opened: { along: saying(speaker).plain(opened.along), across: saying(speaker).plain(opened.across) },
+  count,
+});
 
 const tidy = (value: number): number => Math.round(value * 1000) / 1000 + 0;
 

@@ -2275,6 +2275,7 @@ export const en: Catalogue = {
     cutBefore: 'cut before',
     leftOver: '{count, plural, one {{along} × {across}} other {{count} times {along} × {across}}} left over',
     leftOverSize: '{count, plural, one {{along} × {across}} other {{count} times {along} × {across}}}',
+    uncut: 'Beyond this, {along} × {across} of the length stay uncut.',
     altChalked: 'The cloth as it lies, with the pieces chalked on it: {pieces}.',
     shelfHeading: 'From what is on the shelf',
     shelfInOrder:

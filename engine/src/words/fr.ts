@@ -2436,6 +2436,7 @@ export const fr: Catalogue = {
     leftOver:
       '{count, plural, one {reste {along} × {across}} other {restent {count} fois {along} × {across}}}',
     leftOverSize: '{count, plural, one {{along} × {across}} other {{count} fois {along} × {across}}}',
+    uncut: 'Au-delà, {along} × {across} du coupon restent intacts.',
     altChalked: 'Le tissu tel qu’il est posé, les pièces tracées dessus : {pieces}.',
     shelfHeading: 'Avec ce qu’il y a sur l’étagère',
     shelfInOrder:

@@ -69,6 +69,8 @@ export interface WorkshopWords {
   readonly leftOver: string;
   /** The same in a column: `{count}`, `{across}`, `{along}`. */
   readonly leftOverSize: string;
+  /** Of a length at hand, beyond what is folded: `{along}`, `{across}`. */
+  readonly uncut: string;
   /** `{pieces}`. */
   readonly altChalked: string;
   readonly shelfHeading: string;

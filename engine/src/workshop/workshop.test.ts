@@ -167,6 +167,43 @@ describe('a class is laid by hand at once', () => {
   });
 });
 
+describe('a length at hand', () => {
+  const plan = classPlanOf({
+    cloths: { navy: { selvage: '1 cm', lengths: [{ length: '5 m' }, { length: '8 m' }] } },
+    skirts: [60, 70, 80, 90].map((waist) => ({
+      body: { waist: `${String(waist)} cm`, hip: '95 cm', waistToHem: '70 cm' },
+    })),
+  });
+  const ways = plan.cloths.flatMap((cloth) => cloth.ways).filter(({ fits }) => fits);
+  /** How many layers lie one behind the other along the cloth. */
+  const behind = { open: 1, 'lengthwise fold': 1, 'crosswise fold': 2, 'double fold': 4 };
+
+  test('is all accounted for: what lies on the table, and what is left uncut beyond, told once', () => {
+    let told = 0;
+    for (const { tables, fabric, kind } of ways)
+      for (const from of new Set(tables.map((table) => table.from))) {
+        const own = tables.filter((table) => table.from === from);
+        const uncut = own.flatMap((table) => table.uncut ?? []);
+        if (from.length === null) {
+          expect(uncut).toEqual([]);
+          continue;
+        }
+        const isPlain = own.every(({ where, layers }) => layers > 1 && where !== 'beside');
+        if (!isPlain && kind !== 'open') continue;
+        const lying = own.reduce((sum, { along }) => sum + along * behind[kind], 0);
+        const rest = uncut.reduce((sum, { opened }) => sum + opened.along, 0);
+        const long = from.length * (1 - fabric.lengthwise.value);
+        expect(uncut.length).toBeLessThanOrEqual(1);
+        expect(long - lying - rest).toBeGreaterThan(-1e-6);
+        expect(long - lying - rest).toBeLessThan(100);
+        for (const { opened } of uncut)
+          expect(opened.across).toBeCloseTo(fabric.usable.value + 2 * fabric.selvage.value, 6);
+        told += uncut.length;
+      }
+    expect(told).toBeGreaterThan(1);
+  });
+});
+
 describe('a class is searched', () => {
   const request = classOf(exampleClass('en'));
 

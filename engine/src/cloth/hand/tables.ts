@@ -42,6 +42,7 @@ const tablesOf = (
         pieces: of.pieces.map((piece) => ({ ...piece, wearer })),
         flaws: [],
         leftOver: null,
+        uncut: null,
       },
     }),
   );

@@ -6,6 +6,7 @@ import type { LayKind } from '../options.ts';
 import { takenBefore } from './before.ts';
 import { boundOffBolt } from './bound.ts';
 import type { ClothJob, FoundCloth, FoundTable } from './found.ts';
+import { uncutOf } from './uncut.ts';
 
 /** What was to be laid, how, and the cloth before the wash that it takes by hand. */
 interface Asked {
@@ -27,7 +28,12 @@ interface Answer {
 /** A lay with all that is to be known of it. */
 export function assembled({ job, way, handBefore }: Asked, answer: Answer): FoundCloth {
   const { fabric } = job;
-  const { tables, evaluations, notices } = answer;
+  const { evaluations, notices } = answer;
+  const tables = answer.tables.map((table, i): FoundTable => {
+    const isLast = answer.tables.slice(i + 1).every(({ from }) => from !== table.from);
+    const own = answer.tables.filter(({ from }) => from === table.from);
+    return { ...table, uncut: isLast ? uncutOf(table.from, own, fabric) : null };
+  });
   const used = (all: readonly FoundTable[]): number => all.reduce((sum, each) => sum + each.used, 0);
   const clothAfter = figure.length(mm(used(tables)), 'cloth.foundAfter');
   const clothBefore = takenBefore(

@@ -7,7 +7,7 @@ import type { Fabric } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
 import type { MoreTable } from '../lays/loose.ts';
 import type { LaidPiece, Table } from '../lays/table.ts';
-import type { LeftOver } from './rest.ts';
+import type { LeftOver, Rest } from './rest.ts';
 
 /** What one skirt takes of one cloth. */
 export interface Wanted {
@@ -62,6 +62,8 @@ export interface FoundTable extends Table {
   readonly flaws: readonly Path[];
   /** The largest rectangle that is left of it, as a maker would keep it; null where that is a rag. */
   readonly leftOver: LeftOver | null;
+  /** On the last table of a length at hand: what of that lies beyond, untouched; null where that is a rag. */
+  readonly uncut: Rest | null;
 }
 
 /** The best lay that was found for all that is cut from one cloth. */

@@ -10,7 +10,7 @@ export interface Free {
 }
 
 /** Cloth that is shorter or narrower than this is a rag. Common practice, no source. */
-const RAG = 100;
+export const RAG = 100;
 const GRID = 5;
 /** Of a square: what binary fractions lose is no square more. */
 const HAIR = 1e-9;

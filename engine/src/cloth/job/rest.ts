@@ -4,13 +4,16 @@ import type { Fabric } from '../fabric.ts';
 import type { Table } from '../lays/table.ts';
 import { freeRectangle, type Free } from './free.ts';
 
-/** What is left of a table in one rectangle: where it lies on it, and what that is once it is cut out and opened. */
-export interface LeftOver extends Free {
+/** Cloth that is left in one rectangle. */
+export interface Rest {
   /** As a tape measures it on the washed cloth: with the selvages that it reaches, folds opened out. */
   readonly opened: { readonly along: Mm; readonly across: Mm };
   /** How many of that size: one a layer, where no fold holds them together. */
   readonly count: number;
 }
+
+/** What is left of a table: where it lies on it, and what that is once it is cut out and opened. */
+export interface LeftOver extends Free, Rest {}
 
 const HAIR = 1e-6;
 

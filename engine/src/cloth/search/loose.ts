@@ -56,6 +56,7 @@ export function looseOn(
       pieces,
       flaws: [],
       leftOver: restOf(each, fabric),
+      uncut: null,
     };
   });
   const strip = tables.find(({ where }) => where === 'beside');

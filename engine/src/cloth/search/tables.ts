@@ -77,6 +77,7 @@ function tableOf(laid: Laid, on: readonly Placed[], way: LayKind, fabric: Fabric
     used: mm(used * foldsOf(way).along),
     flaws,
     leftOver: restOf(table, fabric, flaws),
+    uncut: null,
   };
 }
 

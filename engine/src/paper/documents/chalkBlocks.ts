@@ -22,6 +22,7 @@ import {
   savedNotes,
   savedText,
   shelfTitle,
+  uncutTexts,
   unusedTexts,
   usedLength,
   wayRemarks,
@@ -115,6 +116,7 @@ function lengthBlocks(each: FoundTable, cloth: PlannedCloth, speaker: Speaker, w
     ...patternTexts(each, cloth.chosen, speaker).map((line) =>
       paragraph(line, { size: 'small', quiet: true }),
     ),
+    ...uncutTexts(each, speaker).map((line) => paragraph(line)),
     piecesTable(each, cloth, speaker),
   ];
 }

@@ -1,4 +1,4 @@
-import { boughtFor, clothJobOf, type FoundCloth, type FoundTable } from '../../cloth/index.ts';
+import { boughtFor, clothJobOf, type FoundCloth, type FoundTable, type Rest } from '../../cloth/index.ts';
 import type { Figure } from '../../figure/index.ts';
 import { shortOf } from '../../workshop/index.ts';
 import type { Speaker } from '../../words/index.ts';
@@ -60,19 +60,32 @@ export function leftTexts(found: FoundCloth, speaker: Speaker): string[] {
   return sizes.length > 0 ? sizes : [speaker.words.workshop.nothing];
 }
 
-/** The largest rectangle left of each length, as a tape measures it once it is cut out. */
+/** The largest rectangle left of each length, and what of it was not touched, as a tape measures them. */
 const sizesLeft = ({ tables }: FoundCloth, speaker: Speaker): string[] =>
-  tables.flatMap(({ leftOver }) =>
-    leftOver
-      ? [
-          speaker.text(speaker.words.workshop.leftOverSize, {
-            count: leftOver.count,
-            across: speaker.length(leftOver.opened.across),
-            along: speaker.length(leftOver.opened.along),
-          }),
-        ]
-      : [],
+  tables.flatMap((table) =>
+    restsOf(table).map(({ opened, count }) =>
+      speaker.text(speaker.words.workshop.leftOverSize, {
+        count,
+        across: speaker.length(opened.across),
+        along: speaker.length(opened.along),
+      }),
+    ),
   );
+
+/** What is told of what is left of a table: of cloth worth keeping. */
+export const restsOf = ({ leftOver, uncut }: FoundTable): Rest[] =>
+  [leftOver, uncut].flatMap((rest) => rest ?? []);
+
+/** What of a length at hand stays uncut beyond its last table. */
+export const uncutTexts = ({ uncut }: FoundTable, speaker: Speaker): string[] =>
+  uncut
+    ? [
+        speaker.text(speaker.words.workshop.uncut, {
+          along: speaker.length(uncut.opened.along),
+          across: speaker.length(uncut.opened.across),
+        }),
+      ]
+    : [];
 
 /** Which length a table lies on, and whether it is opened out. */
 export function lengthTitle({ from, where }: FoundTable, speaker: Speaker): string {

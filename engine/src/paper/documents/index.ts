@@ -13,6 +13,7 @@ export {
   clothTitle,
   leftTexts,
   lengthTitle,
+  restsOf,
   savedNotes,
   savedText,
   shelfTitle,
