@@ -120,6 +120,7 @@ export {
   wayRemarks,
   cardFigures,
   cheaperThan,
+  fromTexts,
   codePicture,
   foldDiagram,
   haveLines,

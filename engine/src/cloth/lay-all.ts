@@ -3,7 +3,10 @@ import type { Skirt } from '../skirt/index.ts';
 import { caution, figure, problem } from './codes.ts';
 import { flawsBeyond } from './flaws.ts';
 import { readFabric, type Fabric } from './fabric.ts';
+import { leastOf } from './hand/least.ts';
+import { offLength } from './hand/offLength.ts';
 import { aboutPrint } from './job/print.ts';
+import { lengthsOf } from './job/wanted.ts';
 import { crosswiseFold } from './lays/crosswiseFold.ts';
 import { doubleFold } from './lays/doubleFold.ts';
 import type { Lay, LayInput } from './lays/lay.ts';
@@ -109,8 +112,10 @@ export const laysOf = (input: LayInput): [Lay, ...Lay[]] => [
 
 function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
   const { fabric } = input;
-  const lays = laysOf(input);
-  const have = chosen.have === undefined ? null : figure.length(chosen.have, 'cloth.have');
+  const lengths = lengthsOf(chosen);
+  const [first, ...others] = laysOf(input);
+  const cut = (lay: Lay): Lay => offLength(lay, { lengths, fabric });
+  const lays = [cut(first), ...others.map(cut)] as const;
   const best = choose(lays, chosen, fabric, input.marking === 'at the fold');
   const wished = chosen.lay !== 'auto' && best.kind !== chosen.lay;
   const notices: Notice[] = [
@@ -128,17 +133,26 @@ function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
     ...(asksForSearch(chosen) ? [caution('cloth.laidByHand')] : []),
     ...(wished ? [caution('cloth.layWished', { wished: chosen.lay, taken: best.kind })] : []),
     ...aboutPrint(fabric, best.kind, best.fits && best.printOnItsSide),
-    ...(have && best.fits && best.clothBefore.value > have.value
-      ? [problem('cloth.notEnough', { needed: best.clothBefore, have })]
-      : []),
+    ...(best.fits && !best.from ? tooLittle(best, lays, chosen, fabric) : []),
   ];
   return { fabric, lays, chosen: best, notices };
+}
+
+/** That no length at hand has room for the skirt, where there is no more of the cloth. */
+function tooLittle(best: Lay, lays: readonly Lay[], { have, bolt }: ClothOptions, fabric: Fabric): Notice[] {
+  if (have !== undefined)
+    return [
+      problem('cloth.notEnough', { needed: best.clothBefore, have: figure.length(have, 'cloth.have') }),
+    ];
+  if (bolt) return [];
+  const needed = (leastOf(lays, fabric) ?? best).clothBefore;
+  return [problem('cloth.notEnoughFor', { wearer: 'nobody', needed })];
 }
 
 /**
  * The lay that was asked for where it fits; else, for panels marked at the fold, the double fold that every
  * maker can mark by hand; else the one that takes least. A one-way print is kept upright where that can be had;
- * then a lay that the cloth at hand is too short for is passed over for one that it is not.
+ * then a lay that no cloth at hand is long enough for is passed over for one that some is.
  */
 function choose(
   lays: readonly [Lay, ...Lay[]],
@@ -151,7 +165,7 @@ function choose(
   if (asked) return asked;
   const straight = fabric.oneWay ? fitting.filter(({ printOnItsSide }) => !printOnItsSide) : fitting;
   const upright = straight.length > 0 ? straight : fitting;
-  const enough = upright.filter(({ clothBefore }) => clothBefore.value <= (chosen.have ?? Infinity));
+  const enough = upright.filter(({ from }) => from !== null);
   const candidates = enough.length > 0 ? enough : upright;
   const byHand = foldFirst ? candidates.find(({ kind }) => kind === 'double fold') : undefined;
   const least = candidates.reduce<Lay | undefined>(

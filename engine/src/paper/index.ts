@@ -25,7 +25,15 @@ export {
   type PaperInput,
   type PaperName,
 } from './documents/index.ts';
-export { buyText, cheaperThan, layRemarks, meetsText, patternTexts, wayLengths } from './documents/index.ts';
+export {
+  buyText,
+  cheaperThan,
+  fromTexts,
+  layRemarks,
+  meetsText,
+  patternTexts,
+  wayLengths,
+} from './documents/index.ts';
 export {
   buyLength,
   classCards,

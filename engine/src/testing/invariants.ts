@@ -38,13 +38,20 @@ export function broken(plan: SkirtPlan): string[] {
   for (const lay of cloth.lays) {
     must(lay.clothAfter.value > 0, `${lay.kind}: no cloth`);
     must(lay.clothBefore.value >= lay.clothAfter.value - SLACK, `${lay.kind}: cloth grew in the wash`);
-    must(lay.toBuy.value >= lay.clothBefore.value - SLACK, `${lay.kind}: too little is bought`);
+    const isCovered = lay.from ? lay.toBuy.value === 0 : lay.toBuy.value >= lay.clothBefore.value - SLACK;
+    must(isCovered, `${lay.kind}: too little is bought, or what is at hand`);
   }
   for (const line of lines) must(line.length.value > 0, `${line.name}: nothing to sew`);
+  const atHand = new Set<unknown>(
+    [cloth, ...plan.contrast.map((each) => each.cloth)]
+      .filter(({ chosen }) => chosen.from)
+      .map(({ chosen }) => chosen.toBuy),
+  );
   for (const { what, need, buy, price } of supplies.items) {
-    must(buy.value > 0, `${what}: nothing is bought`);
+    const isAtHand = what === 'cloth' && atHand.has(buy);
+    must(buy.value > 0 || isAtHand, `${what}: nothing is bought`);
     must(
-      need === null || what.includes('thread') || buy.value >= need.value - SLACK,
+      need === null || isAtHand || what.includes('thread') || buy.value >= need.value - SLACK,
       `${what}: too little is bought`,
     );
     must(price === null || Number.isInteger(price.minor), `${what}: a part of a cent`);

@@ -2019,7 +2019,7 @@ export const en: Catalogue = {
     measureUp: 'Measure up',
     layHeading: 'Lay it like this: {lay}',
     layCheaper:
-      '{why, select, folds {Its marks are made at the folds: that is why it is folded in four here.} other {Taken here: {taken}.}} Another way ({lay}) would take {buy}: ask for that in the request, under cloth, as "lay", or look for a closer lay.',
+      '{why, select, folds {Its marks are made at the folds: that is why it is folded in four here.} other {Taken here: {taken}.}} Another way ({lay}) would {free, select, yes {be cut from what is at hand} other {take {buy}}}: ask for that in the request, under cloth, as "lay", or look for a closer lay.',
     layHeadingNone: 'It fits in no way. Drawn as {lay}, to see by how much:',
     rowsElsewhere: 'Every row is in the ribbon cutting list.',
     swingAlong:
@@ -2036,6 +2036,7 @@ export const en: Catalogue = {
     },
     otherLays: 'The ways to lay it',
     layChosen: 'taken',
+    layFrom: 'from the length at hand{named, select, yes { “{name}”} other {}}, {length}',
     layDoesNotFit: 'does not fit',
     clothAfterWash: 'Cloth after the wash',
     clothBeforeWash: 'Before the wash',
@@ -2582,7 +2583,7 @@ export const en: Catalogue = {
     layTaken: 'taken',
     layTake: 'Lay it this way',
     layCheaper:
-      '{why, select, folds {Its marks are made at the folds: that is why it is folded in four. Another} other {Another}} way ({lay}) would take {buy}.',
+      '{why, select, folds {Its marks are made at the folds: that is why it is folded in four. Another} other {Another}} way ({lay}) would {free, select, yes {be cut from what is at hand} other {take {buy}}}.',
     layAuto: 'Let it choose',
     layTooSmall: 'does not fit',
     layBuy: 'To buy',

@@ -2174,7 +2174,7 @@ export const fr: Catalogue = {
     measureUp: 'Mesurez vers le haut',
     layHeading: 'Disposez le tissu ainsi : {lay}',
     layCheaper:
-      '{why, select, folds {Ses marques se font aux plis\u00a0: c’est pourquoi le tissu est plié en quatre ici.} other {Façon retenue\u00a0: {taken}.}} Autre façon ({lay})\u00a0: il faudrait {buy}\u00a0; demandez-la dans la demande, sous "cloth", à "lay", ou cherchez un plan plus serré.',
+      '{why, select, folds {Ses marques se font aux plis\u00a0: c’est pourquoi le tissu est plié en quatre ici.} other {Façon retenue\u00a0: {taken}.}} Autre façon ({lay})\u00a0: {free, select, yes {rien à acheter} other {il faudrait {buy}}}\u00a0; demandez-la dans la demande, sous "cloth", à "lay", ou cherchez un plan plus serré.',
     layHeadingNone: 'Aucune façon ne convient. Dessiné ici ({lay}), pour voir ce qui manque :',
     rowsElsewhere: 'Tous les rangs sont dans la liste de coupe du ruban.',
     swingAlong:
@@ -2191,6 +2191,7 @@ export const fr: Catalogue = {
     },
     otherLays: 'Les façons de disposer le tissu',
     layChosen: 'retenue',
+    layFrom: 'dans le coupon{named, select, yes { «\u00a0{name}\u00a0»} other {}}, {length}',
     layDoesNotFit: 'ne tient pas',
     clothAfterWash: 'Tissu après lavage',
     clothBeforeWash: 'Avant lavage',
@@ -2443,7 +2444,7 @@ export const fr: Catalogue = {
       '{cloth} : {count, plural, =0 {pas une jupe dans l’ordre de la liste} one {# jupe dans l’ordre de la liste : {skirts}} other {# jupes dans l’ordre de la liste : {skirts}}}',
     shelfMost:
       '{cloth} : {count, plural, =0 {pas une jupe} one {# jupe au plus : {skirts}} other {# jupes au plus, les plus petites d’abord : {skirts}}}',
-    shelfLaid: '{cloth}, ce qu’il y a, pour {skirts} : {lay}',
+    shelfLaid: '{cloth}, ce qu’il y a, pour {skirts}\u00a0: {lay}',
     shelfOut:
       '{cloth} : pas de place trouvée pour {skirts}. {fits, select, yes {Achetez ce que disent les plans de coupe, ajoutez un coupon} other {Ajoutez un coupon}}, raccourcissez une jupe ou faites-la moins ample, ou cherchez plus longtemps.',
   },
@@ -2748,7 +2749,7 @@ export const fr: Catalogue = {
     layTaken: 'retenue',
     layTake: 'Le placer ainsi',
     layCheaper:
-      '{why, select, folds {Ses marques se font aux plis\u00a0: c’est pourquoi il est plié en quatre. Autre} other {Autre}} façon ({lay})\u00a0: il faudrait {buy}.',
+      '{why, select, folds {Ses marques se font aux plis\u00a0: c’est pourquoi il est plié en quatre. Autre} other {Autre}} façon ({lay})\u00a0: {free, select, yes {rien à acheter} other {il faudrait {buy}}}.',
     layAuto: 'Choix automatique',
     layTooSmall: 'ne tient pas',
     layBuy: 'À acheter',

@@ -79,6 +79,8 @@ export interface PaperWords {
   readonly swingCaption: string;
   readonly otherLays: string;
   readonly layChosen: string;
+  /** Whether it is `{named}` yes or no, `{name}`, `{length}`. */
+  readonly layFrom: string;
   readonly layDoesNotFit: string;
   readonly clothAfterWash: string;
   readonly clothBeforeWash: string;

@@ -105,6 +105,7 @@ const OF_ANY_LAY = [
   'cloth.layWished',
   'cloth.printOnItsSide',
   'cloth.notEnough',
+  'cloth.notEnoughFor',
 ] as const;
 
 /** A skirt by itself as a class of one, each of its cloths laid in the way in which the skirt's plan has it. */

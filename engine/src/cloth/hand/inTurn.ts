@@ -1,7 +1,7 @@
 import { mm, type Mm } from '../../units/index.ts';
 import type { Lay } from '../lays/lay.ts';
 import type { ClothJob } from '../job/found.ts';
-import { lengthOf } from '../job/lengths.ts';
+import { isLongEnough } from '../job/lengths.ts';
 
 /** One skirt that is to be laid by hand. */
 export interface InTurn<Of> {
@@ -22,9 +22,6 @@ export interface HandLaid<Of> {
   readonly short: boolean;
 }
 
-/** What binary fractions lose is no want of cloth. */
-const HAIR = 1e-6;
-
 /**
  * Skirts laid by hand one after the other, each on the first length that has room for it, the oldest length first; what
  * finds no room is laid on the last of them all the same, over what lies there. A skirt without any lay is left out.
@@ -37,7 +34,7 @@ export function inTurn<Of>(
   return skirts.flatMap(({ of, on, anyhow }): HandLaid<Of>[] => {
     const at = lengths.findIndex((length, i) => {
       const lay = on(i);
-      return lay !== undefined && (used[i] ?? 0) + lay.clothAfter.value <= lengthOf(length, fabric) + HAIR;
+      return lay !== undefined && isLongEnough(length, (used[i] ?? 0) + lay.clothAfter.value, fabric);
     });
     const short = at < 0;
     const length = short ? lengths.length - 1 : at;

@@ -1,15 +1,14 @@
 import type { Figure, Notice } from '../../figure/index.ts';
 import type { Mm } from '../../units/index.ts';
 import { caution, problem } from '../codes.ts';
-import type { Fabric } from '../fabric.ts';
 import type { Lay } from '../lays/lay.ts';
 import type { LayKind } from '../options.ts';
 import { assembled, nothing } from '../job/assembled.ts';
 import { takenBefore } from '../job/before.ts';
 import { boundOf } from '../job/bound.ts';
 import { aboutPrint } from '../job/print.ts';
-import type { ClothJob, ClothLength, FoundCloth } from '../job/found.ts';
-import { usableOf } from '../job/lengths.ts';
+import type { ClothJob, FoundCloth } from '../job/found.ts';
+import { isAsTheBolt } from '../job/lengths.ts';
 import { inTurn, type HandLaid, type InTurn } from './inTurn.ts';
 import { leastOf } from './least.ts';
 import { handTables } from './tables.ts';
@@ -90,10 +89,3 @@ function leastByHand(
   }));
   return least.some(({ after }) => Number.isNaN(after)) ? null : takenBefore(least, 'cloth.byHand', fabric);
 }
-
-/** Lays of one skirt are made for the whole width of the bolt, and go round no flaw. */
-const isAsTheBolt = (length: ClothLength, fabric: Fabric): boolean =>
-  length.length === null ||
-  (length.flaws.length === 0 && usableOf(length, fabric) >= fabric.usable.value - HAIR);
-
-const HAIR = 1e-6;

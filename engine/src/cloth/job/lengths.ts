@@ -12,3 +12,15 @@ export const usableOf = ({ width, washed }: ClothLength, { crosswise, selvage }:
 /** Length after the wash; infinite for the bolt. */
 export const lengthOf = ({ length, washed }: ClothLength, { lengthwise }: Fabric): number =>
   length === null ? Infinity : length * kept(washed, lengthwise);
+
+/** Lays of one skirt by hand are made for the whole width of the bolt, and go round no flaw. */
+export const isAsTheBolt = (length: ClothLength, fabric: Fabric): boolean =>
+  length.length === null ||
+  (length.flaws.length === 0 && usableOf(length, fabric) >= fabric.usable.value - HAIR);
+
+/** What binary fractions lose is no want of cloth. */
+const HAIR = 1e-6;
+
+/** Whether a length has room for so much of it, after the wash. */
+export const isLongEnough = (length: ClothLength, after: number, fabric: Fabric): boolean =>
+  after <= lengthOf(length, fabric) + HAIR;

@@ -45,12 +45,18 @@ export const piecesIn = (wanted: readonly Wanted[]): number =>
     .flatMap(({ mains, parts }) => [...mains, ...parts])
     .reduce((sum, { copies }) => sum + copies.length, 0);
 
-/** All that is to be laid on one cloth, and the lengths of it in the order of their use. */
-export function clothJobOf(options: ClothOptions, wanted: readonly Wanted[]): ClothJob {
-  const { width, have, bolt } = options;
-  const lengths: ClothLength[] = options.lengths.map((each) => ({ ...each, width: each.width ?? width }));
-  if (have !== undefined) lengths.push({ name: '', length: have, width, washed: false, flaws: [] });
-  if (bolt && have === undefined) lengths.push({ name: '', length: null, width, washed: false, flaws: [] });
-  const [first = { name: '', length: mm(0), width, washed: false, flaws: [] }, ...others] = lengths;
-  return { fabric: readFabric(options), lengths: [first, ...others], wanted };
+/** All that is to be laid on one cloth. */
+export const clothJobOf = (options: ClothOptions, wanted: readonly Wanted[]): ClothJob => ({
+  fabric: readFabric(options),
+  lengths: lengthsOf(options),
+  wanted,
+});
+
+/** The lengths of a cloth in the order of their use; one of nothing where there is none of it. */
+export function lengthsOf({ width, have, bolt, lengths }: ClothOptions): ClothJob['lengths'] {
+  const all: ClothLength[] = lengths.map((each) => ({ ...each, width: each.width ?? width }));
+  if (have !== undefined) all.push({ name: '', length: have, width, washed: false, flaws: [] });
+  if (bolt && have === undefined) all.push({ name: '', length: null, width, washed: false, flaws: [] });
+  const [first = { name: '', length: mm(0), width, washed: false, flaws: [] }, ...others] = all;
+  return [first, ...others];
 }

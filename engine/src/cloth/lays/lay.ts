@@ -19,6 +19,8 @@ export interface Lay {
   readonly clothAfter: Figure<Mm>;
   readonly clothBefore: Figure<Mm>;
   readonly toBuy: Figure<Mm>;
+  /** The length at hand that all of it is cut from; null where there is none of that size. */
+  readonly from: { readonly name: string; readonly length: Mm } | null;
   /** The rectangle left in one piece beside the panels, after the wash. */
   readonly left: { readonly across: Figure<Mm>; readonly along: Figure<Mm> };
   /** Whether the panels' length runs across the bolt, so that a print lies on its side. */
@@ -95,6 +97,7 @@ export function finishLay(laid: Laid, fabric: Fabric): Lay {
     clothAfter,
     clothBefore,
     toBuy: toBuy(clothBefore, fabric),
+    from: null,
     left: {
       across: leftAcross(usable, mm(laid.used + used)),
       along: figure.length(laid.clothAfter.value, 'cloth.leftLength'),

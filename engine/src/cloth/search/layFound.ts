@@ -24,6 +24,7 @@ export function layFound(found: FoundCloth): Lay {
     clothAfter,
     clothBefore,
     toBuy,
+    from: null,
     left: {
       across: figure.length(largest.across, largest.across > 0 ? 'cloth.leftPiece' : 'cloth.nothingLeft'),
       along: figure.length(largest.along, 'cloth.leftLength'),

@@ -29,7 +29,7 @@ export { classCards } from './classCards.ts';
 export { namesOnTable, toldPieces } from './laidPieces.ts';
 export { meetsText, patternTexts } from './patternTexts.ts';
 export { buyText } from './shoppingList.ts';
-export { cheaperThan, layRemarks, wayLengths } from './wayTexts.ts';
+export { cheaperThan, fromTexts, layRemarks, wayLengths } from './wayTexts.ts';
 export { haveLines, haveTitle, haveWorkings } from './haveTexts.ts';
 export { subtitle } from './card.ts';
 export { cardFigures } from './cardParts/figures.ts';

@@ -3,7 +3,7 @@ import type { Figure } from '../../figure/index.ts';
 import type { SkirtPlan } from '../../plan/index.ts';
 import type { Mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
-import { NOT_KNOWN } from './clothTexts.ts';
+import { buyLength, NOT_KNOWN } from './clothTexts.ts';
 
 /** A way that less would be bought for than for the one that is taken, and why that one is. */
 export interface Cheaper {
@@ -11,6 +11,8 @@ export interface Cheaper {
   readonly taken: LayKind;
   readonly lay: LayKind;
   readonly buy: Figure<Mm>;
+  /** Whether it is cut from what is at hand. */
+  readonly free: 'yes' | 'no';
   readonly [param: string]: string | Figure<Mm>;
 }
 
@@ -26,19 +28,35 @@ export function cheaperThan({ cloth: { lays, chosen }, skirt, request }: SkirtPl
     taken: chosen.kind,
     lay: least.kind,
     buy: least.toBuy,
+    free: least.from ? 'yes' : 'no',
   };
 }
 
 /** What a way made by hand takes after the wash, before it, and what is bought; nothing of one that does not fit. */
 export function wayLengths(lay: Lay, speaker: Speaker): [string, string, string] {
   if (!lay.fits) return [NOT_KNOWN, NOT_KNOWN, NOT_KNOWN];
-  return [speaker.value(lay.clothAfter), speaker.value(lay.clothBefore), speaker.value(lay.toBuy)];
+  return [speaker.value(lay.clothAfter), speaker.value(lay.clothBefore), buyLength(lay, speaker)];
 }
 
 /** Whether a way made by hand is taken or can't be, and how a print would lie. */
 export function layRemarks(lay: Lay, isChosen: boolean, speaker: Speaker): string {
   const { papers } = speaker.words;
   if (!lay.fits) return papers.layDoesNotFit;
-  const print = lay.printOnItsSide ? papers.printSide : papers.printUpright;
-  return isChosen ? `${papers.layChosen}, ${print}` : print;
+  return [
+    ...(isChosen ? [papers.layChosen] : []),
+    ...fromTexts(lay, speaker),
+    lay.printOnItsSide ? papers.printSide : papers.printUpright,
+  ].join(', ');
 }
+
+/** The length at hand that a way made by hand is cut from; nothing where it is cut off the bolt. */
+export const fromTexts = ({ from }: Pick<Lay, 'from'>, speaker: Speaker): string[] =>
+  from
+    ? [
+        speaker.text(speaker.words.papers.layFrom, {
+          named: from.name === '' ? 'no' : 'yes',
+          name: from.name,
+          length: speaker.length(from.length),
+        }),
+      ]
+    : [];
