@@ -3,7 +3,7 @@ import type { FoundCloth } from '../cloth/index.ts';
 import { boundsOf } from '../geometry/index.ts';
 import { exampleClass } from '../request/index.ts';
 import { classOf, classPlanOf, roster } from '../testing/classes.ts';
-import { chosenOf } from './class.ts';
+import { chosenOf, isByEye } from './class.ts';
 import { howMany, planClass, searchClass, withFound, type ClassPlan } from './index.ts';
 
 /** Pieces that lie on the cloth, by whose they are: an outline through two layers is two. */
@@ -117,6 +117,26 @@ describe('a class is laid by hand at once', () => {
     expect(spare(plain)).toBeLessThan(1.001);
     expect(spare(bands)).toBeGreaterThanOrEqual(80 - 1e-6);
     expect(spare(bands)).toBeLessThan(81.001);
+  });
+
+  test('what a length at hand with bands is trimmed by is not cut from', () => {
+    const body = { waist: '28 in', hip: '36 in', waistToHem: '30 in' };
+    const found = (length: number): FoundCloth | undefined => {
+      const navy = { width: '60 in', washed: true, bolt: false, pattern: { along: '3 in' } };
+      const lengths = [{ length: `${length.toFixed(3)} mm` }];
+      const request = classOf({ cloths: { navy: { ...navy, lengths } }, skirts: [{ body }] });
+      return searchClass(request, { seed: 1, evaluations: 3000, ways: ['open'] }).cloths[0]?.chosen;
+    };
+    const used = found(3000)?.tables[0]?.used ?? NaN;
+    const sought = [3000, used + 100, used + 40]
+      .map((length) => ({ length, found: found(length) }))
+      .filter(({ found }) => found?.fits === true && !isByEye(found));
+    expect(sought.length).toBeGreaterThan(1);
+    for (const { length, found } of sought)
+      for (const table of found?.tables ?? []) {
+        expect(table.along).toBeCloseTo(length - 76.2, 3);
+        expect(table.used).toBeLessThan(length - 76.2 + 0.01);
+      }
   });
 
   test('where nothing more can be had, it is said of whose skirt', () => {

@@ -13,6 +13,10 @@ export const usableOf = ({ width, washed }: ClothLength, { crosswise, selvage }:
 export const lengthOf = ({ length, washed }: ClothLength, { lengthwise }: Fabric): number =>
   length === null ? Infinity : length * kept(washed, lengthwise);
 
+/** The most that is trimmed off a length at hand until a band of the pattern lies where it has to; a bolt is bought so much longer. */
+export const trimOf = ({ length }: ClothLength, { pattern }: Fabric): number =>
+  length !== null && pattern?.match === true ? (pattern.along ?? 0) : 0;
+
 /** Lays of one skirt by hand are made for the whole width of the bolt, and go round no flaw. */
 export const isAsTheBolt = (length: ClothLength, fabric: Fabric): boolean =>
   length.length === null ||

@@ -2,12 +2,13 @@ import { mm } from '../../units/index.ts';
 import type { Fabric } from '../fabric.ts';
 import type { ClothLength, FoundTable } from './found.ts';
 import { RAG } from './free.ts';
-import { lengthOf, usableOf } from './lengths.ts';
+import { lengthOf, trimOf, usableOf } from './lengths.ts';
 import type { Rest } from './rest.ts';
 
 /** What of a length at hand lies beyond all its tables, in its whole width; null where it is a rag, and of the bolt. */
 export function uncutOf(from: ClothLength, tables: readonly FoundTable[], fabric: Fabric): Rest | null {
-  const along = lengthOf(from, fabric) - tables.reduce((sum, table) => sum + unfolded(table), 0);
+  const lying = tables.reduce((sum, table) => sum + unfolded(table), 0);
+  const along = lengthOf(from, fabric) - trimOf(from, fabric) - lying;
   const across = usableOf(from, fabric) + 2 * fabric.selvage.value;
   return from.length === null || Math.min(along, across) < RAG
     ? null

@@ -37,3 +37,18 @@ test.each<[LayKind, string, string]>([
     expect(reaching).toHaveLength(1);
   },
 );
+
+test.each([true, false])(
+  'of a length at hand what its end may be trimmed by is left, and a hole lies anywhere within that (match: %s)',
+  (match) => {
+    const flaw = { along: '400 mm', across: '300 mm', length: '50 mm', width: '50 mm' };
+    const cloth = { width: '1500 mm', washed: true, pattern: { along: '80 mm', match }, bolt: false };
+    const plan = planOf({ cloth: { ...cloth, lengths: [{ length: '1 m', flaws: [flaw] }] } });
+    const { lengths } = stripOf(clothJobOf(plan.request.cloth, []), 'open');
+    const [laid] = lengths;
+    const trimmed = match ? 80 : 0;
+    expect((laid?.end ?? NaN) - (laid?.start ?? NaN)).toBeCloseTo(1000 - trimmed, 6);
+    const xs = laid?.flaws.flatMap((corners) => corners.map(({ x }) => x - laid.start)) ?? [];
+    expect([Math.min(...xs), Math.max(...xs)]).toEqual([400 - trimmed, 450]);
+  },
+);

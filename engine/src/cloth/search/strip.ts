@@ -3,7 +3,7 @@ import type { Corner, Outline } from '../../packing/index.ts';
 import type { Fabric } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
 import type { ClothJob, ClothLength, Flaw } from '../job/found.ts';
-import { kept, lengthOf, usableOf } from '../job/lengths.ts';
+import { kept, lengthOf, trimOf, usableOf } from '../job/lengths.ts';
 
 /** One length of cloth as it lies on the strip, folded as the way asks. */
 export interface Laid {
@@ -61,14 +61,20 @@ export function stripOf({ fabric, lengths, wanted }: ClothJob, way: LayKind): St
     if (repeat !== null) start = nextMultiple(start, repeat);
     const before = laid.at(-1);
     if (before) keepOut.push(upright(before.end + spacing, start - spacing, -1, width + 1));
-    const along = lengthOf(from, fabric) / folds.along;
+    const trimmed = trimOf(from, fabric);
+    const along = Math.max(0, lengthOf(from, fabric) - trimmed) / folds.along;
     const end = start + along;
     // The fold is the strip's upper edge: a narrower length keeps away from the lower one.
     const low = way === 'lengthwise fold' ? width - room(from) : 0;
     const high = low + room(from);
     const reach = along === Infinity ? null : end;
     const flaws = from.flaws.flatMap((flaw) =>
-      flawOn(washedFlaw(flaw, from.washed, fabric), way, { start, low, room: room(from), along }),
+      flawOn(trimmedFlaw(washedFlaw(flaw, from.washed, fabric), trimmed), way, {
+        start,
+        low,
+        room: room(from),
+        along,
+      }),
     );
     laid.push({ from, start, end, low, high: Math.min(width, high + HAIR), flaws });
     keepOut.push(...flaws.flatMap((flaw) => parted(flaw, LONGEST * width)));
@@ -146,6 +152,9 @@ function washedFlaw(
   const over = (value: number): number => value * kept(washed, crosswise) - selvage.value;
   return { left: down(along), right: down(along + length), low: over(across), high: over(across + width) };
 }
+
+/** Counted from the end that is trimmed, it lies so much nearer at most: all that it may cover. */
+const trimmedFlaw = (flaw: Box, trimmed: number): Box => ({ ...flaw, left: flaw.left - trimmed });
 
 /** A flaw on the strip: twice where it lies over a fold on both sides. */
 function flawOn(
