@@ -18,6 +18,8 @@ export interface Searched {
   readonly shelf: readonly HowMany[];
   /** Whether somebody stopped it before its time was over. */
   readonly isStopped: boolean;
+  /** Cloths by their keys that the search did not come to. */
+  readonly left: readonly string[];
 }
 
 /** A search that has not come back by then is ended, and what it told so far is what was found. */
@@ -37,6 +39,7 @@ export function search(
   const lays = new Map<string, ClothLay>();
   let shelf: readonly HowMany[] = [];
   let at: Extract<Told, { readonly kind: 'turnsTo' }> | null = null;
+  const left = new Set(plan.cloths.map(({ key }) => key));
   return new Promise((resolve, reject) => {
     const worker = searchThread(asked);
     let timer: NodeJS.Timeout | undefined;
@@ -44,7 +47,7 @@ export function search(
       clearTimeout(timer);
       off();
       void worker.terminate();
-      resolve({ plan, lays: keptLays(plan, [...lays.values()]), shelf, isStopped });
+      resolve({ plan, lays: keptLays(plan, [...lays.values()]), shelf, isStopped, left: [...left] });
     };
     const off = terminal.onInterrupt(() => {
       end(true);
@@ -62,7 +65,10 @@ export function search(
         plan = withFound(plan, cloth, found);
         lays.set(`${cloth} ${found.kind}`, { cloth, found });
       }
-      if (told.kind === 'turnsTo') at = told;
+      if (told.kind === 'turnsTo') {
+        at = told;
+        left.delete(told.cloth);
+      }
       if (told.kind === 'shelf') shelf = told.shelf;
       if (told.kind === 'done') end(false);
       else showing(plan, at);

@@ -48,6 +48,8 @@ export interface CommandWords {
   /** `{seconds}`, `{of}`, `{cloth}`, `{lay}`, `{buy}`. */
   readonly searching: string;
   readonly stopped: string;
+  /** Of a search that was stopped: `{cloths}` that it did not come to. */
+  readonly notLookedAt: string;
   readonly unknownCommand: string;
   readonly unexpected: string;
   readonly errorIn: string;

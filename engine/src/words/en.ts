@@ -1053,7 +1053,7 @@ export const en: Catalogue = {
     'cloth.notFoldedInFour':
       'Nothing here can be sought through four layers: that takes two alike panels of each skirt, a print that runs either way, and one length of cloth without spoilt places. Take another way to lay it.',
     'cloth.seamNotMatched':
-      'The pattern can’t meet at every seam: it is off where {before} {beforeNumber} is sewn to {after} {afterNumber}. Put that seam where it shows least.',
+      '{wearer, select, nobody {} other {{wearer}: }}The pattern can’t meet at every seam: it is off where {before} {beforeNumber} is sewn to {after} {afterNumber}. Put that seam where it shows least.',
     'cloth.cantMatch':
       'No place was found where the pattern meets. Take more cloth, or let the pattern fall as it does.',
     'cloth.layWished': 'Laid as you asked ({wished}) the panels don’t fit; the plan goes on with: {taken}.',
@@ -2337,6 +2337,7 @@ export const en: Catalogue = {
     isClass: '{file} is a class: use lay, papers or check, or give the file of one skirt',
     searching: '{seconds} of {of} s · {cloth}, {lay} · to buy: {buy}',
     stopped: 'Stopped. This is the best so far.',
+    notLookedAt: 'Not looked at yet, and laid by hand: {cloths}.',
     unknownCommand: 'no such command: {name}',
     unexpected: 'something went wrong that should not have: {reason}',
     errorIn: '{path}: {read} {fault}',

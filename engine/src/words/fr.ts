@@ -1173,7 +1173,7 @@ export const fr: Catalogue = {
     'cloth.notFoldedInFour':
       'Rien ici ne peut être cherché en quatre épaisseurs : il y faut deux panneaux pareils de chaque jupe, un imprimé qui va dans les deux sens et une seule longueur de tissu sans défaut. Prenez un autre placement.',
     'cloth.seamNotMatched':
-      'Le motif ne peut pas se raccorder à toutes les coutures : il est décalé là où {before} {beforeNumber} se coud à {after} {afterNumber}. Mettez cette couture là où elle se voit le moins.',
+      '{wearer, select, nobody {} other {{wearer}\u00a0: }}Le motif ne peut pas se raccorder à toutes les coutures : il est décalé là où {before} {beforeNumber} se coud à {after} {afterNumber}. Mettez cette couture là où elle se voit le moins.',
     'cloth.cantMatch':
       'Aucune place où le motif se raccorde n’a été trouvée. Prenez plus de tissu, ou laissez tomber le motif comme il vient.',
     'cloth.layWished':
@@ -2499,6 +2499,7 @@ export const fr: Catalogue = {
     isClass: '{file} est un atelier : prenez lay, papers ou check, ou donnez le fichier d’une jupe',
     searching: '{seconds} s sur {of} · {cloth}, {lay} · à acheter : {buy}',
     stopped: 'Arrêté. Voici le meilleur trouvé jusque-là.',
+    notLookedAt: 'Pas encore cherché, placé à la main\u00a0: {cloths}.',
     unknownCommand: 'commande inconnue : {name}',
     unexpected: 'il est arrivé quelque chose qui n’aurait pas dû arriver : {reason}',
     errorIn: '{path} : {read} {fault}',

@@ -16,8 +16,9 @@ export function countsOf(cuttings: readonly Cutting[]): Params[] {
   return [...counts].map(([piece, many]) => ({ piece, count: many }));
 }
 
-/** The two panels of a seam, each by its name and its number. */
-export const seamParams = ({ before, after }: PanelSeam): Params => ({
+/** Whose seam it is, and its two panels, each by its name and its number. */
+export const seamParams = (wearer: string, { before, after }: PanelSeam): Params => ({
+  wearer: wearer || 'nobody',
   before: `panel ${before.name}`,
   beforeNumber: before.number,
   after: `panel ${after.name}`,

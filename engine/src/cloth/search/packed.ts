@@ -238,8 +238,10 @@ function offAt(tables: FoundCloth['tables'], { fabric, wanted }: ClothJob): Noti
       .map(({ seam }) => seam),
   );
   return wanted
-    .flatMap(({ seams }) => seams.filter((seam) => !meets.has(seam)))
-    .map((seam) => caution('cloth.seamNotMatched', seamParams(seam)));
+    .flatMap(({ wearer, seams }) =>
+      seams.filter((seam) => !meets.has(seam)).map((seam) => seamParams(wearer, seam)),
+    )
+    .map((params) => caution('cloth.seamNotMatched', params));
 }
 
 const tooLarge = (cuttings: readonly Cutting[], { fabric }: ClothJob): Notice[] =>
