@@ -3,7 +3,10 @@ import { classOf } from '../testing/classes.ts';
 import { howMany, laidFromShelf, planClass, toldBeside } from './index.ts';
 
 const child = { body: { waist: '56 cm', hip: '64 cm', waistToHem: '50 cm' } };
-const tall = { cut: { kind: 'gathered', widths: 3 }, body: { waist: '100 cm', hip: '120 cm', waistToHem: '95 cm' } };
+const tall = {
+  cut: { kind: 'gathered', widths: 3 },
+  body: { waist: '100 cm', hip: '120 cm', waistToHem: '95 cm' },
+};
 /** Two small skirts and one that is too long for what is at hand, on cloth that no more can be had of. */
 const short = (length: string) =>
   classOf({
