@@ -58,7 +58,7 @@ if (request) {
   const forLays = shelf ? FOR_LAYS : 1;
   // By hand it is known at once; the search may find room for more.
   if (shelf) tell({ kind: 'shelf', shelf: howMany(request, null) });
-  searchClass(request, {
+  const searched = searchClass(request, {
     seed,
     spent: spent(forLays),
     ...(ways ? { ways } : {}),
@@ -70,6 +70,7 @@ if (request) {
     },
   });
   flush(true);
-  if (shelf) tell({ kind: 'shelf', shelf: howMany(request, { seed, spent: spent(1 - forLays, forLays) }) });
+  if (shelf)
+    tell({ kind: 'shelf', shelf: howMany(request, { seed, spent: spent(1 - forLays, forLays) }, searched) });
 }
 tell({ kind: 'done' });

@@ -100,6 +100,18 @@ export function toBuy(needed: Figure<Mm>, fabric: Pick<Fabric, 'step' | 'least'>
   return figure.length(rounded, 'cloth.toBuy', { needed, step: fabric.step, least: fabric.least });
 }
 
+/**
+ * What the shop cuts off the bolt for so much of it after the wash, and before it; of a cloth with bands that meet a repeat more, for its end is
+ * trimmed until one lies where it has to.
+ */
+export function boughtOff(used: Figure<Mm>, before: Figure<Mm>, fabric: Fabric): Figure<Mm> {
+  const { pattern, lengthwise } = fabric;
+  if (pattern?.match !== true || pattern.along === null) return toBuy(before, fabric);
+  const repeat = figure.length(pattern.along, 'cloth.repeat');
+  const trimmed = figure.length(mm(used.value + pattern.along), 'cloth.withRepeat', { used, repeat });
+  return toBuy(beforeWash(trimmed, lengthwise), fabric);
+}
+
 /** What a length is bought for, before the shop's step; null where nothing is bought. */
 export const boughtFor = ({ inputs: { needed } }: Figure<Mm>): Figure<Mm> | null =>
   needed && isLength(needed) ? needed : null;

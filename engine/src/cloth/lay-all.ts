@@ -5,6 +5,7 @@ import { flawsBeyond } from './flaws.ts';
 import { readFabric, type Fabric } from './fabric.ts';
 import { leastOf } from './hand/least.ts';
 import { offLength } from './hand/offLength.ts';
+import { tooShort } from './hand/tooShort.ts';
 import { aboutPrint } from './job/print.ts';
 import { lengthsOf } from './job/wanted.ts';
 import { crosswiseFold } from './lays/crosswiseFold.ts';
@@ -98,9 +99,9 @@ export function liningOptions({ extras }: Skirt, chosen: ClothOptions): ClothOpt
   };
 }
 
-/** Whether a cloth has what lays made by hand know nothing of: a pattern to meet, room to keep, other lengths, no bolt. */
-export const asksForSearch = ({ pattern, between, lengths, bolt }: ClothOptions): boolean =>
-  pattern?.match === true || between > 0 || lengths.length > 0 || !bolt;
+/** Whether a cloth has what a lay by hand knows nothing of: a pattern to meet, room to keep, other lengths than the one it is cut from. */
+const asksForSearch = ({ pattern, between, lengths, bolt }: ClothOptions, { from }: Lay): boolean =>
+  pattern?.match === true || between > 0 || (!from && (lengths.length > 0 || !bolt));
 
 /** Pieces in every way there is to lay them by hand. */
 export const laysOf = (input: LayInput): [Lay, ...Lay[]] => [
@@ -130,7 +131,7 @@ function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
             usable: fabric.usable,
           }),
         ]),
-    ...(asksForSearch(chosen) ? [caution('cloth.laidByHand')] : []),
+    ...(asksForSearch(chosen, best) ? [caution('cloth.laidByHand')] : []),
     ...(wished ? [caution('cloth.layWished', { wished: chosen.lay, taken: best.kind })] : []),
     ...aboutPrint(fabric, best.kind, best.fits && best.printOnItsSide),
     ...(best.fits && !best.from ? tooLittle(best, lays, chosen, fabric) : []),
@@ -139,14 +140,14 @@ function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
 }
 
 /** That no length at hand has room for the skirt, where there is no more of the cloth. */
-function tooLittle(best: Lay, lays: readonly Lay[], { have, bolt }: ClothOptions, fabric: Fabric): Notice[] {
+function tooLittle(best: Lay, lays: readonly Lay[], options: ClothOptions, fabric: Fabric): Notice[] {
+  const { have, bolt } = options;
   if (have !== undefined)
     return [
       problem('cloth.notEnough', { needed: best.clothBefore, have: figure.length(have, 'cloth.have') }),
     ];
   if (bolt) return [];
-  const needed = (leastOf(lays, fabric) ?? best).clothBefore;
-  return [problem('cloth.notEnoughFor', { wearer: 'nobody', needed })];
+  return [tooShort('', leastOf(lays, fabric) ?? best, { lengths: lengthsOf(options), fabric })];
 }
 
 /**

@@ -2,7 +2,13 @@ import type { ClothLength, FoundCloth, FoundTable, Rest } from '../cloth/index.t
 import { flatten } from '../geometry/index.ts';
 import { mm } from '../units/index.ts';
 import type { Speaker } from '../words/index.ts';
-import { laidFromShelf, type ClassPlan, type HowMany, type PlannedCloth } from '../workshop/index.ts';
+import {
+  laidFromShelf,
+  toldBeside,
+  type ClassPlan,
+  type HowMany,
+  type PlannedCloth,
+} from '../workshop/index.ts';
 import { clothName, namesOnTable } from './documents/index.ts';
 import { numbered } from './pictures/chalk/numbered.ts';
 import { saying } from './planDocument/saying.ts';
@@ -46,7 +52,7 @@ export function layDocument(plan: ClassPlan, speaker: Speaker, shelf: readonly H
         ...wayOf(some.chosen, some, speaker),
       })),
     })),
-    notices: plan.notices.map(({ stage, label, notice }) => ({
+    notices: toldBeside(plan, shelf).map(({ stage, label, notice }) => ({
       stage,
       skirt: label,
       level: notice.level,

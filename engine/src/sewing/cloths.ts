@@ -19,7 +19,8 @@ function clothsOn(bench: Bench): BenchCloth[] {
     const plan = laidOf(bench, each);
     return {
       called: called(each.options),
-      washed: each.options.washed,
+      // Cut from a length that was washed it does not change again.
+      washed: each.options.washed || plan.chosen.from?.washed === true,
       plan,
       pieces: pieceNames(skirt, each),
     };

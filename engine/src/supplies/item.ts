@@ -7,6 +7,7 @@ import type { Notion } from './options.ts';
 export type Advice =
   | 'boltWidth'
   | 'cutCrooked'
+  | 'noMore'
   | 'washable'
   | 'dyeLot'
   | 'realWidth'

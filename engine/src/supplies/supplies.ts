@@ -100,7 +100,7 @@ function noticesOf({ ribbons, clothOptions, ribbonOptions }: SuppliesInput): Not
 
 function clothItem(
   { chosen }: ClothPlan,
-  { name, colour, width, price }: ClothOptions,
+  { name, colour, width, price, bolt }: ClothOptions,
   input: SuppliesInput,
 ): Item {
   return {
@@ -112,7 +112,8 @@ function clothItem(
     need: boughtFor(chosen.toBuy) ?? chosen.clothBefore,
     buy: chosen.toBuy,
     price: priced(price, chosen.toBuy, input),
-    advice: ['boltWidth', 'cutCrooked'],
+    // What is at hand is not bought.
+    advice: chosen.toBuy.value === 0 ? [] : bolt ? ['boltWidth', 'cutCrooked'] : ['noMore'],
   };
 }
 

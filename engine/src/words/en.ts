@@ -1006,7 +1006,7 @@ export const en: Catalogue = {
     'cloth.noWay':
       '{wearer}: the pieces are too large for this cloth, whichever way it is laid. Take wider cloth, or a cut in more pieces.',
     'cloth.notEnoughFor':
-      '{wearer, select, nobody {} other {{wearer}: }}{needed} of cloth is needed, and no length at hand has so much left. Get more of it, or cut it from another cloth.',
+      '{wearer, select, nobody {} other {{wearer}: }}{needed} of cloth is needed, and {why, select, unlike {by hand no length at hand will do: one that is long enough is narrower than this cloth, or spoilt in places} other {no length at hand has so much left}}. {why, select, sought {} other {A closer lay may use several lengths, and all of their width: look for one. Else }}{why, select, sought {Get} other {get}} more of it, or cut it from another cloth.',
     'cloth.panelTooDeep':
       'A panel is {depth} from top to bottom and the cloth is {usable} wide after its wash: it can’t be cut with the waist on the selvage.',
     'cloth.panelTooWide': 'A panel is {width} wide and the cloth has {usable} after its wash.',
@@ -1027,7 +1027,7 @@ export const en: Catalogue = {
       'The fold turns a one-way print upside down on one layer: cut along the fold and turn the upper layer end for end, same side up, before you pin.',
     'cloth.printOnItsSide': 'Laid this way ({lay}), the one-way print lies on its side.',
     'cloth.notEnough':
-      'There is {have} of cloth and {needed} is needed before the wash. See what can be made of it below.',
+      'There is {have} of cloth and {needed} is needed before the wash. See what can be made of it, or get more.',
     'cloth.changeIsRange':
       'How much the cloth changes is only known as a range; its upper end is used. Wash a test square to save cloth.',
     'cloth.laidByHand':
@@ -1047,7 +1047,7 @@ export const en: Catalogue = {
     'cloth.foldTurnsPrint':
       'Folded across, a one-way print would stand on its head on one layer. Lay it open, or fold it lengthwise.',
     'cloth.matchInOneLayer':
-      'A pattern that has to meet at the seams is cut in a single layer, so that you see it under every piece. Lay it open.',
+      'A pattern that has to meet at the seams is cut in a single layer, so that you see it under every piece. Only bands across, and no stripes, may also be cut folded lengthwise, where every panel lies on the fold or makes a pair. Lay it open.',
     'cloth.flawOnFold':
       'Where the fold will lie is not known before the end, so flaws on the bolt can’t be gone round. Lay it open, or fold it lengthwise.',
     'cloth.notFoldedInFour':
@@ -1784,6 +1784,8 @@ export const en: Catalogue = {
   advice: {
     boltWidth: 'Read the width off the end of the bolt: widths differ, and the plan is for this one.',
     cutCrooked: 'If the end was cut crooked, take 10 cm (4 in) more.',
+    noMore:
+      'No more of this cloth can be had, and by hand what is at hand does not do: look for a closer lay, or choose another cloth.',
     washable: 'Washable ribbon with woven edges: not wired, not cut-edge.',
     dyeLot: 'All of one colour from one dye lot: compare the rolls in daylight.',
     realWidth: 'Check its real width with a ruler: ribbon numbers are only approximate.',
@@ -2226,7 +2228,7 @@ export const en: Catalogue = {
     used: 'Used, before the wash',
     saved: 'Saved',
     savedUnknown:
-      'Where nothing is told of what is saved, there is nothing to compare with: by hand nobody goes round spoilt places, keeps room for the scissors or has a pattern meet by rule.',
+      'Where nothing is told of what is saved, there is nothing to compare with: by hand nobody goes round spoilt places, keeps room for the scissors or has a pattern meet by rule, or joins several lengths for one skirt.',
     leftOverHeading: 'Left in one piece, along × across',
     nothing: 'nothing',
     clothHeading: '{cloth}: {lay}',
@@ -2256,6 +2258,8 @@ export const en: Catalogue = {
       'Thin lines along: a stripe of the pattern {at} from the {edge} above, then one every {step}. Put one there.',
     bandsAt:
       'Thin lines across: a band of the pattern {at} from the {edge} at the left, then one every {step}. Trim the end so that one lies there.',
+    bandsFolded:
+      'Fold so that every band lies on itself, and pin band on band through both layers before you chalk and cut.',
     patternMeets: 'Read off this lay, at the stitching the pattern meets within {off} {seams}.',
     meetsWhole: '{count, plural, one {along # whole seam} other {along # whole seams}}',
     meetsNotch:

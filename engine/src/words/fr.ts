@@ -1125,7 +1125,7 @@ export const fr: Catalogue = {
     'cloth.noWay':
       '{wearer} : les pièces sont trop grandes pour ce tissu, de quelque façon qu’on le pose. Prenez un tissu plus large, ou une coupe en plus de pièces.',
     'cloth.notEnoughFor':
-      '{wearer, select, nobody {} other {{wearer} : }}il faut {needed} de tissu, et aucun coupon n’en a autant de reste. Trouvez-en plus, ou coupez la jupe dans un autre tissu.',
+      '{wearer, select, nobody {} other {{wearer} : }}il faut {needed} de tissu, et {why, select, unlike {à la main aucun coupon ne convient\u00a0: celui qui est assez long est plus étroit que ce tissu, ou abîmé par endroits} other {aucun coupon n’en a autant de reste}}. {why, select, sought {} other {Un plan plus serré peut se servir de plusieurs coupons, de toute leur largeur\u00a0: cherchez-en un. Sinon, }}{why, select, sought {Trouvez-en} other {trouvez-en}} plus, ou coupez la jupe dans un autre tissu.',
     'cloth.panelTooDeep':
       'Un panneau fait {depth} de haut en bas, et le tissu {usable} de laize après lavage : il ne peut pas se couper la taille sur la lisière.',
     'cloth.panelTooWide': 'Un panneau fait {width} de large, et le tissu {usable} après lavage.',
@@ -1147,7 +1147,7 @@ export const fr: Catalogue = {
       'La pliure met un imprimé à sens unique tête en bas sur une épaisseur : coupez le long de la pliure et faites faire un demi-tour à l’épaisseur du dessus avant d’épingler.',
     'cloth.printOnItsSide': 'Disposé ainsi ({lay}), l’imprimé à sens unique est couché.',
     'cloth.notEnough':
-      'Il y a {have} de tissu, et il en faut {needed} avant lavage. Voyez plus bas ce qu’on peut en faire.',
+      'Il y a {have} de tissu, et il en faut {needed} avant lavage. Voyez ce qu’on peut en faire, ou trouvez-en plus.',
     'cloth.changeIsRange':
       'Le retrait du tissu n’est connu que par une fourchette ; c’est la valeur haute qui sert. Lavez un carré d’essai pour économiser du tissu.',
     'cloth.laidByHand':
@@ -1167,7 +1167,7 @@ export const fr: Catalogue = {
     'cloth.foldTurnsPrint':
       'Plié en travers, un imprimé à sens unique serait la tête en bas sur une épaisseur. Placez-le à plat, ou pliez-le en long.',
     'cloth.matchInOneLayer':
-      'Un motif qui doit se raccorder aux coutures se coupe sur une seule épaisseur, pour le voir sous chaque pièce. Placez-le à plat.',
+      'Un motif qui doit se raccorder aux coutures se coupe sur une seule épaisseur, pour le voir sous chaque pièce. Seules des bandes en travers, sans rayures, se coupent aussi pliées dans la longueur, si chaque panneau est sur la pliure ou va par deux. Placez-le à plat.',
     'cloth.flawOnFold':
       'On ne sait qu’à la fin où sera la pliure : les défauts du rouleau ne peuvent pas être évités. Placez-le à plat, ou pliez-le en long.',
     'cloth.notFoldedInFour':
@@ -1935,6 +1935,8 @@ export const fr: Catalogue = {
   advice: {
     boltWidth: 'Lisez la laize au bout du rouleau : les laizes varient, et le plan est fait pour celle-ci.',
     cutCrooked: 'Si le bout a été coupé de travers, prenez 10 cm (4 po) de plus.',
+    noMore:
+      'Ce tissu ne se trouve plus, et à la main ce qu’il y a ne suffit pas\u00a0: cherchez un plan plus serré, ou prenez un autre tissu.',
     washable: 'Ruban lavable à bords tissés : ni armé de fil de fer, ni à bords coupés.',
     dyeLot: 'Tout d’une couleur dans le même bain de teinture : comparez les rouleaux à la lumière du jour.',
     realWidth: 'Vérifiez sa vraie largeur à la règle : les numéros de ruban sont approximatifs.',
@@ -2384,7 +2386,7 @@ export const fr: Catalogue = {
     used: 'Utilisé, avant lavage',
     saved: 'Gagné',
     savedUnknown:
-      'Là où l’économie n’est pas dite, il n’y a rien à comparer\u00a0: à la main, personne n’évite les endroits abîmés, ne garde de place pour les ciseaux ni ne raccorde un motif à coup sûr.',
+      'Là où l’économie n’est pas dite, il n’y a rien à comparer\u00a0: à la main, personne n’évite les endroits abîmés, ne garde de place pour les ciseaux ni ne raccorde un motif à coup sûr, ni ne coupe une jupe dans plusieurs coupons.',
     leftOverHeading: 'Reste d’un seul tenant, en long × en travers',
     nothing: 'rien',
     clothHeading: '{cloth} : {lay}',
@@ -2415,6 +2417,8 @@ export const fr: Catalogue = {
       'Lignes fines en long\u00a0: une rayure du motif à {at} du bord du haut ({edge}), puis une tous les {step}. Placez-en une là.',
     bandsAt:
       'Lignes fines en travers\u00a0: une bande du motif à {at} du bord de gauche ({edge}), puis une tous les {step}. Coupez le bout pour qu’une s’y trouve.',
+    bandsFolded:
+      'Pliez de sorte que chaque bande tombe sur elle-même, et épinglez bande sur bande à travers les deux épaisseurs avant de tracer et de couper.',
     patternMeets: 'Lu sur ce plan, à la piqûre le motif se raccorde à {off} près {seams}.',
     meetsWhole:
       '{count, plural, one {sur toute la longueur de # couture} other {sur toute la longueur de # coutures}}',

@@ -43,6 +43,7 @@ export interface WorkshopWords {
   /** `{at}`, `{step}`, `{edge}`: lines of a pattern that run along the cloth; across it. */
   readonly stripesAt: string;
   readonly bandsAt: string;
+  readonly bandsFolded: string;
   /** `{off}`, `{seams}`: `meetsWhole` and `meetsNotch`, each with its `{count}`. */
   readonly patternMeets: string;
   readonly meetsWhole: string;

@@ -33,13 +33,15 @@ const HAIR = 1e-6;
 
 /**
  * The way that is taken: the one the cloth's options ask for where it fits; else the closest; of two that are as close the
- * one with less to know beforehand.
+ * one with less to know beforehand. Where none fits what is told is of the one that lacks least.
  */
 export function chosenOf(ways: PlannedCloth['ways'], wished: LayKind | 'auto'): FoundCloth {
   const asked = ways.find(({ kind, fits }) => fits && kind === wished);
   if (asked) return asked;
   return ways.reduce<FoundCloth>((best, way) => {
     if (isCloser(way, best)) return way;
+    if (!way.fits && !best.fits && way.tables.length > 0 && best.tables.length > 0)
+      return way.clothBefore.value < best.clothBefore.value - HAIR ? way : best;
     return !isCloser(best, way) && way.notices.length < best.notices.length ? way : best;
   }, ways[0]);
 }

@@ -1,7 +1,7 @@
 import { searchCloth, wantedOf, type ClothJob, type FoundCloth, type LayKind } from '../cloth/index.ts';
 import { areaOf } from '../geometry/index.ts';
 import type { ClassRequest } from '../request/index.ts';
-import { isByEye } from './class.ts';
+import { isByEye, type ClassPlan } from './class.ts';
 import type { ClothShare, SharedCloth } from './shares.ts';
 import { jobOf, planClass, waysByHand } from './plan.ts';
 import { sharing, type Sought } from './effort.ts';
@@ -27,10 +27,14 @@ export interface HowMany {
 /**
  * The reverse question: how many skirts of this class from what is on the shelf. A cloth of which nothing is at hand
  * has no answer. A skirt is taken where a lay is known that holds it: by hand, or found with its share of the effort; without
- * an effort by hand only, at once.
+ * an effort by hand only, at once. Where everybody's lies in the lay that the plan takes and nothing is bought for it, that is
+ * the answer.
  */
-export function howMany(request: ClassRequest, effort: Sought | null): HowMany[] {
-  const plan = planClass(request);
+export function howMany(
+  request: ClassRequest,
+  effort: Sought | null,
+  plan: Pick<ClassPlan, 'cloths'> = planClass(request),
+): HowMany[] {
   const shelves = plan.cloths.flatMap((cloth) => {
     const job = jobOf(cloth);
     const lengths = job.lengths.filter(({ length }) => length !== null && length > 0);
@@ -41,6 +45,11 @@ export function howMany(request: ClassRequest, effort: Sought | null): HowMany[]
   const turns = shelves.flatMap(({ cloth: { shares } }) => [...shares, ...shares].map(() => 1));
   const share = effort ? sharing(effort, turns) : () => null;
   return shelves.map(({ cloth, job }) => {
+    const { chosen } = cloth;
+    if (chosen.fits && chosen.toBuy.value === 0 && (!effort || !isByEye(chosen))) {
+      const all = { skirts: cloth.shares.map(({ skirt: { label } }) => label), lay: chosen };
+      return { cloth: cloth.key, inOrder: all, most: all };
+    }
     const tries = (shares: readonly ClothShare[]): FromShelf => taken(cloth, shares, job, share);
     const inOrder = tries(cloth.shares);
     const small = cloth.shares.toSorted((one, other) => coverOf(one) - coverOf(other));

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { classOf } from '../testing/classes.ts';
-import { howMany, laidFromShelf, planClass, toldBeside } from './index.ts';
+import { howMany, laidFromShelf, planClass, searchClass, toldBeside } from './index.ts';
 
 const child = { body: { waist: '56 cm', hip: '64 cm', waistToHem: '50 cm' } };
 const tall = {
@@ -58,5 +58,29 @@ test('where everybody’s skirt fits, or nobody’s, nothing is laid apart and a
     const { plan, laid, told } = answer(length);
     expect(laid).toEqual([]);
     expect(told).toEqual(plan.notices);
+  }
+});
+
+test('a length of which nothing was folded is not called opened out, and nothing of it uncut twice', () => {
+  const rest = { width: '110 cm', bolt: false, lengths: [{ name: 'rest', length: '30 cm' }] };
+  const request = classOf({
+    measure: 'metric',
+    cloths: { print: { width: '150 cm' }, plain: rest },
+    skirts: [
+      {
+        cloth: 'print',
+        waist: { kind: 'plain waistband' },
+        body: { waist: '72 cm', hip: '96 cm', waistToHem: '80 cm' },
+        contrast: [{ pieces: ['waistband'], cloth: 'plain' }],
+      },
+    ],
+  });
+  const plan = searchClass(request, { seed: 1, evaluations: 2000 });
+  const ways = plan.cloths.find(({ key }) => key === 'plain')?.ways.filter(({ fits }) => fits) ?? [];
+  expect(ways.length).toBeGreaterThan(0);
+  for (const { tables } of ways) {
+    expect(tables.map(({ where }) => where)).toEqual(['first']);
+    for (const { along, layers, leftOver, uncut } of tables)
+      if (layers === 1) expect([along > 284, leftOver === null, uncut]).toEqual([true, false, null]);
   }
 });

@@ -325,6 +325,24 @@ describe('how many from what is on the shelf', () => {
     expect(free).toEqual(['Kit']);
   });
 
+  test('everybody, where the lay that is taken is enough for all with nothing bought', () => {
+    const request = classOf(withLength('3 yd'));
+    const plan = planClass(request);
+    const [cloth] = plan.cloths;
+    if (!cloth) throw new Error('no cloth');
+    expect(cloth.chosen.fits).toBe(false);
+    const way = {
+      ...cloth.chosen,
+      fits: true,
+      notices: [],
+      toBuy: { ...cloth.chosen.toBuy, value: 0 as never },
+    };
+    const found = withFound(plan, cloth.key, way);
+    const [answer] = howMany(request, { seed: 1, evaluations: 100 }, found);
+    expect(answer?.inOrder.skirts).toHaveLength(4);
+    expect(answer?.inOrder.lay).toBe(way);
+  });
+
   test('a search never makes it fewer', () => {
     const request = classOf(withLength('2.5 yd'));
     const [byHand] = howMany(request, null);

@@ -44,7 +44,7 @@ function look(order: Order): void {
     tell({ kind: 'better', lays: [...waiting.values()] });
     waiting.clear();
   };
-  searchClass(request, {
+  const searched = searchClass(request, {
     seed: order.seed,
     spent: () => {
       flush();
@@ -61,7 +61,7 @@ function look(order: Order): void {
   flush(true);
   if (isAsked) {
     const spent = (): number => (past() - forLays) / (1 - forLays);
-    tell({ kind: 'shelf', shelf: howMany(request, { seed: order.seed, spent }) });
+    tell({ kind: 'shelf', shelf: howMany(request, { seed: order.seed, spent }, searched) });
   }
   tell({ kind: 'done' });
 }

@@ -12,6 +12,7 @@ import { isAsTheBolt } from '../job/lengths.ts';
 import { inTurn, type HandLaid, type InTurn } from './inTurn.ts';
 import { leastOf } from './least.ts';
 import { handTables } from './tables.ts';
+import { tooShort } from './tooShort.ts';
 
 /** One skirt, and every way to lay it by itself on the bolt. */
 export interface HandSkirt {
@@ -45,13 +46,7 @@ export function layByHand(skirts: readonly HandSkirt[], job: ClothJob, kind: Lay
   if (others.length === skirts.length && others.length > 0)
     return assembled({ job, way: kind, handBefore: null }, nothing([problem('cloth.nobodyThisWay')]));
   const laid = inTurn(able, job);
-  for (const { of, lay } of laid.filter(({ short }) => short))
-    notices.push(
-      problem('cloth.notEnoughFor', {
-        wearer: of.wearer || 'nobody',
-        needed: (leastOf(of.lays, fabric) ?? lay).clothBefore,
-      }),
-    );
+  for (const { of, lay } of laid.filter(({ short }) => short)) notices.push(tooShort(of.wearer, lay, job));
   if (others.length > 0) notices.push(caution('cloth.otherWay', { wearers: others.join(', '), lay: kind }));
   notices.push(
     ...aboutPrint(

@@ -56,4 +56,40 @@ describe('where there is no more of the cloth', () => {
     expect(codes({ have: '4 yd' })).not.toContain('cloth.notEnough');
     expect(cut({ have: '4 yd' }).cloth.chosen.toBuy.value).toBe(0);
   });
+
+  test('why: a length that is long enough may be narrower or spoilt', () => {
+    const whyOf = (length: object): unknown =>
+      cut({ bolt: false, lengths: [length] }).notices.find(
+        ({ notice }) => notice.code === 'cloth.notEnoughFor',
+      )?.notice.params['why'];
+    expect(whyOf({ length: '1 yd' })).toBe('short');
+    expect(whyOf({ length: '4 yd', width: '36 in' })).toBe('unlike');
+  });
+
+  test('what can’t be had is not advised to be bought', () => {
+    const adviceOf = (cloth: object) =>
+      cut(cloth).supplies.items.find(({ what }) => what === 'cloth')?.advice;
+    expect(adviceOf({})).toEqual(['boltWidth', 'cutCrooked']);
+    expect(adviceOf({ bolt: false, lengths: [{ length: '1 yd' }] })).toEqual(['noMore']);
+    expect(adviceOf({ bolt: false, lengths: [{ length: '4 yd' }] })).toEqual([]);
+  });
+});
+
+test('cut from a length that was washed it takes as much as it uses, and is not washed again', () => {
+  const raw = { washed: false, change: { lengthwise: 5, crosswise: 5 } };
+  const wash = (length: object) => {
+    const { cloth, sewing } = cut({ ...raw, lengths: [length] });
+    const { clothBefore, clothAfter } = cloth.chosen;
+    const says = sewing.steps.flatMap(({ sentences }) => sentences).map(({ code }) => code);
+    return { shrinks: clothBefore.value - clothAfter.value > 1, says: says.includes('prewash.cloth') };
+  };
+  expect(wash({ length: '4 yd' })).toEqual({ shrinks: true, says: true });
+  expect(wash({ length: '4 yd', washed: true })).toEqual({ shrinks: false, says: false });
+});
+
+test('bands that meet are bought a repeat more by hand too', () => {
+  const bought = (pattern: object): number =>
+    cut({ step: '1 mm', least: '0 mm', ...pattern }).cloth.chosen.toBuy.value;
+  const more = bought({ pattern: { along: '80 mm' } }) - bought({});
+  expect(Math.abs(more - 80)).toBeLessThan(1.001);
 });

@@ -1,7 +1,7 @@
 import type { Figure, Notice } from '../../figure/index.ts';
 import { mm, type Mm } from '../../units/index.ts';
 import { figure } from '../codes.ts';
-import { beforeWash, toBuy, type Fabric } from '../fabric.ts';
+import { beforeWash, boughtOff } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
 import { takenBefore } from './before.ts';
 import { boundOffBolt } from './bound.ts';
@@ -42,10 +42,11 @@ export function assembled({ job, way, handBefore }: Asked, answer: Answer): Foun
     fabric,
   );
   const ofBolt = used(tables.filter(({ from }) => from.length === null));
-  const bought = (length: number): Figure<Mm> =>
-    length <= 0
-      ? figure.length(mm(0), 'cloth.nothingToBuy')
-      : toBuy(beforeWash(offBolt(mm(length), fabric), fabric.lengthwise), fabric);
+  const bought = (length: number): Figure<Mm> => {
+    if (length <= 0) return figure.length(mm(0), 'cloth.nothingToBuy');
+    const after = figure.length(mm(length), 'cloth.foundUsed');
+    return boughtOff(after, beforeWash(after, fabric.lengthwise), fabric);
+  };
   const fits = notices.every(({ level }) => level !== 'problem');
   const lowerBound = Math.min(answer.bound, clothAfter.value);
   const buys = bought(ofBolt);
@@ -67,14 +68,6 @@ export function assembled({ job, way, handBefore }: Asked, answer: Answer): Foun
     fits,
     notices,
   };
-}
-
-/** What a lay uses of the bolt; of a cloth with bands a repeat more, for its end is trimmed until one lies where it has to. */
-function offBolt(length: Mm, { pattern }: Fabric): Figure<Mm> {
-  const used = figure.length(length, 'cloth.foundUsed');
-  if (pattern?.match !== true || pattern.along === null) return used;
-  const repeat = figure.length(pattern.along, 'cloth.repeat');
-  return figure.length(mm(length + pattern.along), 'cloth.withRepeat', { used, repeat });
 }
 
 const savedOf = (hand: Figure<Mm>, found: Figure<Mm>): Figure<Mm> =>

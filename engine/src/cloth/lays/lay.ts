@@ -4,7 +4,7 @@ import { mm, type Mm } from '../../units/index.ts';
 import type { Cutting } from '../blocks.ts';
 import { figure, problem } from '../codes.ts';
 import type { CutPiece } from '../cutPieces.ts';
-import { beforeWash, toBuy, type Fabric } from '../fabric.ts';
+import { beforeWash, boughtOff, type Fabric } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
 import { layLoose, type MoreTable, type Strips } from './loose.ts';
 import type { Table } from './table.ts';
@@ -20,7 +20,7 @@ export interface Lay {
   readonly clothBefore: Figure<Mm>;
   readonly toBuy: Figure<Mm>;
   /** The length at hand that all of it is cut from; null where there is none of that size. */
-  readonly from: { readonly name: string; readonly length: Mm } | null;
+  readonly from: { readonly name: string; readonly length: Mm; readonly washed: boolean } | null;
   /** The rectangle left in one piece beside the panels, after the wash. */
   readonly left: { readonly across: Figure<Mm>; readonly along: Figure<Mm> };
   /** Whether the panels' length runs across the bolt, so that a print lies on its side. */
@@ -96,7 +96,7 @@ export function finishLay(laid: Laid, fabric: Fabric): Lay {
     tableCloth: laid.clothAfter,
     clothAfter,
     clothBefore,
-    toBuy: toBuy(clothBefore, fabric),
+    toBuy: boughtOff(clothAfter, clothBefore, fabric),
     from: null,
     left: {
       across: leftAcross(usable, mm(laid.used + used)),

@@ -60,7 +60,9 @@ export function inFours(
     const lacking = found.flatMap(({ clothAfter, clothBefore: needed }, i) => {
       used += clothAfter.value;
       const whose = used > long + HAIR ? (stretches[i]?.wanted ?? []) : [];
-      return whose.map(({ wearer }) => problem('cloth.notEnoughFor', { wearer: wearer || 'nobody', needed }));
+      return whose.map(({ wearer }) =>
+        problem('cloth.notEnoughFor', { wearer: wearer || 'nobody', needed, why: 'sought' }),
+      );
     });
     const apart = stretches.flatMap(({ way, wanted }) => (way === 'open' ? wanted : []));
     return assembled(known, {

@@ -55,7 +55,9 @@ export function looseOpened(
     const { outlines, used } = cut.get(laid) ?? { outlines: [], used: 0 };
     return tablesOf(placed, { ...strip, lengths: [laid] }, 'open', fabric).map((table): FoundTable => {
       const along = mm(Math.max(table.along, used));
-      const whole = { ...table, along, cut: outlines, where: 'opened' as const };
+      // Cloth that nothing was folded of lay open from the beginning.
+      const where = outlines.length > 0 ? ('opened' as const) : ('another' as const);
+      const whole = { ...table, along, where, ...(outlines.length > 0 ? { cut: outlines } : {}) };
       return {
         ...whole,
         used: mm(Math.max(0, table.used - used)),
@@ -66,7 +68,10 @@ export function looseOpened(
   const isOpened = (table: FoundTable): boolean => opened.some(({ from }) => from === table.from);
   return {
     // What is left of a cloth is told where it lies opened out.
-    tables: [...folded.map((table) => (isOpened(table) ? { ...table, leftOver: null } : table)), ...opened],
+    tables: [
+      ...folded.map((table) => (isOpened(table) ? { ...table, leftOver: null } : table)),
+      ...opened,
+    ].map((table, i) => (i === 0 ? { ...table, where: 'first' } : table)),
     lacking: beyond(placed, strip).map(({ lying }) => lying.cutting),
   };
 }

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { boundsOf } from '../../geometry/index.ts';
 import { planOf, type RawRequest } from '../../testing/requests.ts';
 import type { FoundCloth, Wanted } from '../job/found.ts';
-import { MEETS } from './match.ts';
+import type { LayKind } from '../options.ts';
+import { apart, MEETS } from './match.ts';
 import { seamMeets } from './meets.ts';
 import { searchCloth } from './search.ts';
 import { faultsOf } from './testing/faults.ts';
@@ -12,12 +14,12 @@ interface Laid {
   readonly wanted: Wanted;
 }
 
-function laidOn(pattern: object, raw: RawRequest): Laid {
+function laidOn(pattern: object, raw: RawRequest, way: LayKind = 'open'): Laid {
   const plan = planOf({ ...raw, cloth: { width: '150 cm', ...raw.cloth, pattern } });
   const wanted = wantedOf(plan.skirt, [], 'own');
   if (!wanted) throw new Error('nothing is cut');
   const job = clothJobOf(plan.request.cloth, [wanted]);
-  const found = searchCloth(job, 'open', { seed: 1, evaluations: 1000 });
+  const found = searchCloth(job, way, { seed: 1, evaluations: 1000 });
   if (found.fits) expect(faultsOf(found, job)).toEqual([]);
   return { found, wanted };
 }
@@ -71,12 +73,59 @@ describe('a pattern that has to meet', () => {
     expect(found.notices.map(({ code }) => code)).toContain('cloth.seamNotMatched');
   });
 
-  test('it is cut in one layer', () => {
-    const plan = planOf({ cloth: { pattern: { across: '4 cm' } } });
-    const wanted = wantedOf(plan.skirt, [], 'own');
-    const job = clothJobOf(plan.request.cloth, wanted ? [wanted] : []);
-    const found = searchCloth(job, 'lengthwise fold', { seed: 1, evaluations: 10 });
+  test.each<[string, object, LayKind]>([
+    ['stripes', patterns.stripes, 'lengthwise fold'],
+    ['checks', patterns.checks, 'lengthwise fold'],
+    ['bands', patterns.bands, 'crosswise fold'],
+    ['bands', patterns.bands, 'double fold'],
+  ])('%s are cut in one layer', (_, pattern, way) => {
+    const { found } = laidOn(pattern, {}, way);
     expect(found.fits).toBe(false);
     expect(found.notices.map(({ code }) => code)).toEqual(['cloth.matchInOneLayer']);
+  });
+});
+
+describe('bands, folded lengthwise', () => {
+  test.each(Object.entries(cuts))('of %s: they meet as in one layer, as drawn', (_, raw) => {
+    const { found, wanted } = laidOn(patterns.bands, raw, 'lengthwise fold');
+    expect(found.fits).toBe(true);
+    const meets = seamMeets(found, [wanted]);
+    expect(meets.length).toBe(wanted.seams.length);
+    for (const { off } of meets) expect(off.value).toBeLessThanOrEqual(MEETS);
+    expect(found.notices.filter(({ code }) => code === 'cloth.seamNotMatched')).toEqual([]);
+  });
+
+  test('two panels on the fold have their hems on the same place of a repeat', () => {
+    // Read off the drawing by itself: both halves' ends.
+    const { found } = laidOn({ along: '7 cm' }, { cut: { kind: 'flared' } }, 'lengthwise fold');
+    const boxes = found.tables
+      .flatMap(({ pieces }) => pieces)
+      .filter(({ panels }) => panels.length > 0)
+      .map((piece) => ({ ...boundsOf(piece.outline), many: piece.panels.length }));
+    expect(boxes.reduce((sum, { many }) => sum + many, 0)).toBe(2);
+    const [a = NaN, b = NaN, c = NaN, d = NaN] = boxes.flatMap(({ left, right }) => [left, right]);
+    // It shrinks as the cloth does.
+    const repeat = found.fabric.pattern?.along ?? NaN;
+    expect(repeat).toBeCloseTo(70 * 0.95, 6);
+    const isSame = (one: number, other: number): boolean => apart(one - other, repeat) < MEETS;
+    expect(boxes).toHaveLength(2);
+    // Both the same way up, or head to tail.
+    expect(isSame(a, c) || isSame(a, -d) || isSame(b, -c)).toBe(true);
+  });
+
+  test('of a panel that makes no pair and has no fold they are cut in one layer', () => {
+    const raw: RawRequest = {
+      body: { levels: { front: '100 cm', back: '104 cm' } },
+      cut: { kind: 'wrap' },
+    };
+    const { found } = laidOn(patterns.bands, raw, 'lengthwise fold');
+    expect(found.notices.map(({ code }) => code)).toEqual(['cloth.matchInOneLayer']);
+  });
+
+  test('a class takes the fold where it is bought less of, and only where they meet', () => {
+    const { found, wanted } = laidOn(patterns.bands, { cut: { kind: 'gored', gores: 8 } }, 'lengthwise fold');
+    expect(found.fits).toBe(true);
+    expect(found.tables[0]?.layers).toBe(2);
+    expect(seamMeets(found, [wanted]).length).toBe(8);
   });
 });

@@ -6,6 +6,7 @@ import type { Fabric, Pattern } from '../fabric.ts';
 import type { PanelSeam, Wanted } from '../job/found.ts';
 import type { Lying } from './lying.ts';
 import { joinOf, type Join } from './seamJoin.ts';
+import type { Variant } from './variants.ts';
 
 /** Where a piece's own origin may lie so that the pattern meets; null where it may lie anywhere. */
 export type Phases = (lying: Lying) => Phase | null;
@@ -44,6 +45,19 @@ export function phasesOn({ pattern, selvage }: Fabric, wanted: readonly Wanted[]
       panel && found.find((each) => each.wearer === wearer && each.lines.has(panel))?.lines.get(panel);
     return line ? { origin: onStanding(panel, line), lattice } : null;
   };
+}
+
+/**
+ * Whether bands meet on cloth that is folded lengthwise, its two layers band on band: no panel is cut besides, and all that are cut
+ * at once ask for a band at the same place.
+ */
+export function mayBeFolded({ lying, loose }: Variant, phases: Phases, { pattern }: Fabric): boolean {
+  if (loose.some(({ cutting }) => cutting.copies.some(({ panels }) => panels.length > 0))) return false;
+  return lying.every((each) => {
+    const { cut, copies } = each.cutting;
+    const places = copies.map((copy) => phases({ ...each, cutting: { cut, copies: [copy] } })?.origin.x ?? 0);
+    return places.every((x) => apart(x - (places[0] ?? x), pattern?.along ?? null) <= MEETS / 2);
+  });
 }
 
 /** A place of a panel's sheet on the panel as it stands with its length along the bolt. */

@@ -4,7 +4,7 @@ import type { Panel } from '../../skirt/index.ts';
 import { mm, type Mm } from '../../units/index.ts';
 import { figure } from '../codes.ts';
 import type { FoundCloth, PanelSeam, Wanted } from '../job/found.ts';
-import { liesAs, type OnTable } from './lies.ts';
+import { liesFolded, type OnTable } from './lies.ts';
 import { apart } from './match.ts';
 import { joinOf, pairsAlong } from './seamJoin.ts';
 
@@ -21,7 +21,8 @@ export interface SeamMeet {
 /**
  * Whether stripes and bands meet at each seam, read off the pieces as they are drawn on the table: nothing of how they
  * were placed is asked. At places along the stitching, the same distance from the hem on both panels, the pattern has
- * run on or is mirrored. Seams whose panels are not drawn whole are left out.
+ * run on or is mirrored. Of what is cut through two layers, folded lengthwise, bands are read: they lie on one another.
+ * Seams whose panels are not found are left out.
  */
 export function seamMeets(
   { tables, fabric }: Pick<FoundCloth, 'tables' | 'fabric'>,
@@ -35,8 +36,8 @@ export function seamMeets(
   const placesOf = (wearer: string, panel: Panel): OnTable | null => {
     for (const table of tables)
       for (const piece of table.pieces)
-        if (piece.wearer === wearer && !piece.onFold && piece.panels.some((each) => isSame(each, panel)))
-          return liesAs(piece, panel)?.at ?? null;
+        if (piece.wearer === wearer && piece.panels.some((each) => isSame(each, panel)))
+          return liesFolded(piece, panel)?.at ?? null;
     return null;
   };
   return wanted.flatMap(({ wearer, seams }) =>

@@ -10,7 +10,7 @@ import type { ClothJob, FoundCloth, FoundTable } from '../job/found.ts';
 import { handStart, type HandPlaced } from './handStart.ts';
 import { looseOn } from './loose.ts';
 import { breadthOf, lotsOf, packLots, placedOf, relaxed, type Lot } from './lots.ts';
-import { MEETS, phasesOn } from './match.ts';
+import { mayBeFolded, MEETS, phasesOn } from './match.ts';
 import { seamMeets } from './meets.ts';
 import { boundOf } from '../job/bound.ts';
 import { aboutPrint } from '../job/print.ts';
@@ -54,13 +54,15 @@ export function packed(
   const { fabric, wanted } = job;
   const strip = stripOf(job, way);
   const phases = phasesOn(fabric, wanted);
+  const meets = fabric.pattern?.match === true;
   const run = (variant: Variant, start: Run['start']): Run => {
     const lots = lotsOf(variant.lying, fabric, phases).map((lot) => relaxed(lot, strip));
     const fits = (lot: Lot): boolean => breadthOf(lot) <= strip.width + HAIR;
     const lying = lots.filter(fits);
     const broad = lots.filter((lot) => !fits(lot)).flatMap(({ members }) => members);
     // Of several skirts those that are too broad for the fold may find room on a single layer.
-    const apart = way !== 'open' && wanted.length > 1 && lying.length > 0 ? broad : [];
+    const mayPart = way !== 'open' && !meets && wanted.length > 1 && lying.length > 0;
+    const apart = mayPart ? broad : [];
     return {
       lots: lying,
       variant: {
@@ -72,7 +74,11 @@ export function packed(
       start,
     };
   };
-  const runs: Run[] = variantsOf(job, way).map((variant) => run(variant, null));
+  const variants = variantsOf(job, way).filter(
+    (each) => !meets || way === 'open' || mayBeFolded(each, phases, fabric),
+  );
+  if (variants.length === 0) return assembled(known, nothing([problem('cloth.matchInOneLayer')]));
+  const runs: Run[] = variants.map((variant) => run(variant, null));
   const started = way === 'open' && hand ? startOf(hand, job, strip) : null;
   if (started) {
     const asByHand = run({ lying: started.map(({ lying }) => lying), loose: [] }, started);
@@ -80,11 +86,7 @@ export function packed(
     if (alike >= 0) runs.splice(alike, 1, asByHand);
     else runs.unshift(asByHand);
   }
-  if (
-    (fabric.oneWay || fabric.pattern?.match === true) &&
-    way === 'open' &&
-    runs.every(({ unfit }) => unfit.length > 0)
-  )
+  if ((fabric.oneWay || meets) && way === 'open' && runs.every(({ unfit }) => unfit.length > 0))
     runs.push(run(onItsSide(job), null));
   const fewest = Math.min(...runs.map(({ unfit }) => unfit.length));
   const able = runs.filter(({ unfit }) => unfit.length === fewest);
@@ -190,10 +192,9 @@ export function packed(
   }, first);
   if (!best) {
     const all = (able[0]?.lots ?? []).flatMap(({ members }) => members.map(({ cutting }) => cutting));
-    const why =
-      fabric.pattern?.match === true
-        ? [problem('cloth.cantMatch')]
-        : countsOf(all).map((params) => problem('cloth.notEnoughAtHand', params));
+    const why = meets
+      ? [problem('cloth.cantMatch')]
+      : countsOf(all).map((params) => problem('cloth.notEnoughAtHand', params));
     return assembled(known, nothing(why));
   }
   const found = (packing: Packing): FoundCloth => {

@@ -17,6 +17,7 @@ export function patternTexts(
   return [
     ...(across ? [said(workshop.stripesAt, across, tableEdges[table.top])] : []),
     ...(along ? [said(workshop.bandsAt, along, tableEdges[table.left])] : []),
+    ...(along && table.layers > 1 ? [workshop.bandsFolded] : []),
   ];
 }
 

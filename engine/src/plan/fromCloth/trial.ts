@@ -11,9 +11,10 @@ export function drafted(request: SkirtRequest): Skirt {
   return draftSkirt(givenOf(request, { body, stride: strideNeed(body) }, readFabric(request.cloth)), request);
 }
 
-/** The lay by hand that takes least; null where none fits. */
+/** The lay by hand that takes least, whatever is at hand; null where none fits. */
 export function leastLay(request: SkirtRequest): Lay | null {
-  const { lays, fabric } = layAll(drafted(request), request.cloth, request.contrast);
+  const endless = { ...request.cloth, have: undefined, lengths: [], bolt: true };
+  const { lays, fabric } = layAll(drafted(request), endless, request.contrast);
   return leastOf(lays, fabric) ?? null;
 }
 

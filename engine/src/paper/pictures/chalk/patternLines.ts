@@ -16,18 +16,19 @@ export interface Repeat {
 
 /**
  * Where the lines of a pattern that has to meet pass over a table: stripes that run along it by how far across they lie, bands that
- * run across by how far along. Only cloth in a single layer, from its selvage, shows where they are; along it only from its
- * own raw end.
+ * run across by how far along. Only cloth in a single layer, from its selvage, shows where they are, and of bands cloth that is
+ * folded lengthwise; along it only from its own raw end.
  */
 export function repeatsOn(
-  { layers, top, where }: Pick<FoundTable, 'layers' | 'top' | 'where'>,
+  { layers, top, bottom, where }: Pick<FoundTable, 'layers' | 'top' | 'bottom' | 'where'>,
   { pattern }: Pick<Fabric, 'pattern'>,
 ): { readonly across: Repeat | null; readonly along: Repeat | null } {
-  if (!pattern?.match || layers > 1 || !top.startsWith('selvage')) return { across: null, along: null };
+  const isShown = top.startsWith('selvage') && (layers === 1 || bottom === 'fold');
+  if (!pattern?.match || !isShown) return { across: null, along: null };
   const { at, across, along } = pattern;
   const isFromEnd = where === 'first' || where === 'another';
   return {
-    across: across === null ? null : { at: at.across, step: across },
+    across: across === null || layers > 1 ? null : { at: at.across, step: across },
     along: along === null || !isFromEnd ? null : { at: at.along, step: along },
   };
 }
