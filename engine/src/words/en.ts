@@ -1002,7 +1002,7 @@ export const en: Catalogue = {
     'cloth.flawBeyond':
       'Spoilt place {number} of length {at}{length, select, nobody {} other { (“{length}”)}} lies beyond that length: nothing goes round it. Measure it again, from the length’s beginning and from its edge.',
     'cloth.byEye':
-      'Laid by hand: {asked, select, pattern {the pattern does not meet} between {no room is kept between the pieces} other {the pattern does not meet, and no room is kept between the pieces}}. A lay in one layer that is looked for minds that.',
+      'Laid by hand: {asked, select, pattern {the pattern does not meet} between {no room is kept between the pieces} other {the pattern does not meet, and no room is kept between the pieces}}. A lay that is looked for, in one layer, minds that; bands across also folded lengthwise.',
     'cloth.noWay':
       '{wearer}: the pieces are too large for this cloth, whichever way it is laid. Take wider cloth, or a cut in more pieces.',
     'cloth.notEnoughFor':
@@ -2228,7 +2228,7 @@ export const en: Catalogue = {
     used: 'Used, before the wash',
     saved: 'Saved',
     savedUnknown:
-      'Where nothing is told of what is saved, there is nothing to compare with: by hand nobody goes round spoilt places, keeps room for the scissors or has a pattern meet by rule, or joins several lengths for one skirt.',
+      'Where nothing is told of what is saved, there is nothing to compare with: by hand nobody goes round spoilt places, keeps room for the scissors, has a pattern meet by rule or joins several lengths for one skirt.',
     leftOverHeading: 'Left in one piece, along × across',
     nothing: 'nothing',
     clothHeading: '{cloth}: {lay}',

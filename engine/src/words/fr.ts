@@ -1121,7 +1121,7 @@ export const fr: Catalogue = {
     'cloth.flawBeyond':
       'L’endroit abîmé {number} du coupon {at}{length, select, nobody {} other { («\u00a0{length}\u00a0»)}} est au-delà de ce coupon\u00a0: rien ne l’évite. Mesurez-le encore, depuis le début du coupon et depuis son bord.',
     'cloth.byEye':
-      'Posé à la main : {asked, select, pattern {le motif ne se raccorde pas} between {rien n’est laissé entre les pièces} other {le motif ne se raccorde pas, et rien n’est laissé entre les pièces}}. Un plan cherché, en une épaisseur, en tient compte.',
+      'Posé à la main : {asked, select, pattern {le motif ne se raccorde pas} between {rien n’est laissé entre les pièces} other {le motif ne se raccorde pas, et rien n’est laissé entre les pièces}}. Un plan cherché, en une épaisseur, en tient compte\u00a0; pour des bandes en travers, plié dans la longueur aussi.',
     'cloth.noWay':
       '{wearer} : les pièces sont trop grandes pour ce tissu, de quelque façon qu’on le pose. Prenez un tissu plus large, ou une coupe en plus de pièces.',
     'cloth.notEnoughFor':
@@ -2386,7 +2386,7 @@ export const fr: Catalogue = {
     used: 'Utilisé, avant lavage',
     saved: 'Gagné',
     savedUnknown:
-      'Là où l’économie n’est pas dite, il n’y a rien à comparer\u00a0: à la main, personne n’évite les endroits abîmés, ne garde de place pour les ciseaux ni ne raccorde un motif à coup sûr, ni ne coupe une jupe dans plusieurs coupons.',
+      'Là où l’économie n’est pas dite, il n’y a rien à comparer\u00a0: à la main, personne n’évite les endroits abîmés, ne garde de place pour les ciseaux, ne raccorde un motif à coup sûr ni ne coupe une jupe dans plusieurs coupons.',
     leftOverHeading: 'Reste d’un seul tenant, en long × en travers',
     nothing: 'rien',
     clothHeading: '{cloth} : {lay}',

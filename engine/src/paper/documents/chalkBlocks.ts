@@ -56,8 +56,8 @@ export function clothBlocks(
     ),
     ...unusedTexts(cloth, speaker).map((line) => paragraph(line)),
     heading(3, workshop.waysHeading),
-    waysTable(cloth, speaker),
     ...savedNotes(cloth, speaker).map((line) => paragraph(line, { size: 'small', quiet: true })),
+    waysTable(cloth, speaker),
     ...sheets(cloth, speaker, width),
   ];
 }
