@@ -17,7 +17,7 @@ export type OnTable = (at: Point) => Point;
 
 const CLOSE = 0.1;
 
-/** A turn, and whether it is turned over first: face to face with another layer. */
+/** How a panel lies: by how much it is turned, and where the places of its sheet are. */
 interface Lies {
   readonly degrees: number;
   readonly at: OnTable;
@@ -42,6 +42,7 @@ export function liesFolded(piece: LaidPiece, { shape }: Panel): Lies | null {
 const turnsOf = ({ turned }: LaidPiece): readonly number[] =>
   turned ? [90, 270, 180, 0] : [270, 90, 0, 180];
 
+/** `side` is 1 where the panel's own outline is drawn, −1 where it is turned over: cut through another layer, face to face. */
 function turnedOver(piece: LaidPiece, cut: Path, side: 1 | -1): Lies | null {
   const sheet = side === 1 ? cut : mirrorX(cut);
   for (const degrees of turnsOf(piece)) {
