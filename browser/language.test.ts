@@ -62,6 +62,19 @@ describe('the words of one language', () => {
   });
 });
 
+test('where the words of the language that was kept cannot be fetched, the table opens in another', async () => {
+  const here = await context({ serviceWorkers: 'block' });
+  const page = await openTable(here);
+  await setTable(page, 'fr', 'light');
+  await expect.poll(() => language(page)).toBe('fr');
+  // What was set is kept within the second.
+  await page.waitForTimeout(1000);
+  await here.route(FRENCH, (route) => route.abort());
+  await page.reload();
+  await page.getByRole('button', { name: 'Settings' }).waitFor();
+  expect(await language(page)).toBe('en');
+});
+
 test('both languages are there without a network', async () => {
   const here = await context();
   const page = await openTable(here);

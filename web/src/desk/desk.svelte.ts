@@ -29,6 +29,20 @@ interface Spoken {
   readonly words: Catalogue;
 }
 
+/** The words of a language; where they cannot be fetched those of another, so that the table opens all the same. */
+async function spokenFirst(
+  language: Language,
+  others: readonly Language[] = languages.filter((each) => each !== language),
+): Promise<Spoken> {
+  try {
+    return { language, words: await catalogueOf(language) };
+  } catch (error) {
+    const [next, ...rest] = others;
+    if (next === undefined) throw error;
+    return spokenFirst(next, rest);
+  }
+}
+
 const TABLE = 'table';
 const KEY = Symbol('desk');
 
@@ -79,7 +93,7 @@ export class Desk {
   static async open(store: Store): Promise<Desk> {
     const keeper = await Keeper.open(store);
     const language = languageOf(keeper.all.table[TABLE] ?? usualTable());
-    const desk = new Desk(keeper, { language, words: await catalogueOf(language) });
+    const desk = new Desk(keeper, await spokenFirst(language));
     if (Object.keys(desk.keeper.all.table).length === 0) desk.#firstVisit();
     void whenAlone(() => desk.keeper.sweepPhotos());
     return desk;
