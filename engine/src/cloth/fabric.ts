@@ -101,8 +101,8 @@ export function toBuy(needed: Figure<Mm>, fabric: Pick<Fabric, 'step' | 'least'>
 }
 
 /**
- * What the shop cuts off the bolt for so much of it after the wash, and before it; of a cloth with bands that meet a repeat more, for its end is
- * trimmed until one lies where it has to.
+ * What the shop cuts off the bolt for what is used of it, told after the wash and before it; of a cloth with bands that meet
+ * a repeat more, for its end is trimmed until one lies where it has to.
  */
 export function boughtOff(used: Figure<Mm>, before: Figure<Mm>, fabric: Fabric): Figure<Mm> {
   const { pattern, lengthwise } = fabric;

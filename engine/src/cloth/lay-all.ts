@@ -6,6 +6,7 @@ import { readFabric, type Fabric } from './fabric.ts';
 import { leastOf } from './hand/least.ts';
 import { offLength } from './hand/offLength.ts';
 import { tooShort } from './hand/tooShort.ts';
+import type { ClothJob } from './job/found.ts';
 import { aboutPrint } from './job/print.ts';
 import { lengthsOf } from './job/wanted.ts';
 import { crosswiseFold } from './lays/crosswiseFold.ts';
@@ -134,20 +135,23 @@ function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
     ...(asksForSearch(chosen, best) ? [caution('cloth.laidByHand')] : []),
     ...(wished ? [caution('cloth.layWished', { wished: chosen.lay, taken: best.kind })] : []),
     ...aboutPrint(fabric, best.kind, best.fits && best.printOnItsSide),
-    ...(best.fits && !best.from ? tooLittle(best, lays, chosen, fabric) : []),
+    ...(best.fits && !best.from ? tooLittle(best, lays, chosen, { lengths, fabric }) : []),
   ];
   return { fabric, lays, chosen: best, notices };
 }
 
 /** That no length at hand has room for the skirt, where there is no more of the cloth. */
-function tooLittle(best: Lay, lays: readonly Lay[], options: ClothOptions, fabric: Fabric): Notice[] {
-  const { have, bolt } = options;
+function tooLittle(
+  best: Lay,
+  lays: readonly Lay[],
+  { have, bolt }: ClothOptions,
+  job: Pick<ClothJob, 'lengths' | 'fabric'>,
+): Notice[] {
   if (have !== undefined)
     return [
       problem('cloth.notEnough', { needed: best.clothBefore, have: figure.length(have, 'cloth.have') }),
     ];
-  if (bolt) return [];
-  return [tooShort('', leastOf(lays, fabric) ?? best, { lengths: lengthsOf(options), fabric })];
+  return bolt ? [] : [tooShort('', leastOf(lays, job.fabric) ?? best, job)];
 }
 
 /**

@@ -81,7 +81,10 @@ describe('what is bought', () => {
           const shop = { ribbon: supplies.ribbon, elastic: supplies.elastic };
           for (const item of plan.supplies.items) {
             const cloths = [plan.cloth, ...plan.contrast.map((each) => each.cloth)];
-            if (cloths.some(({ chosen }) => chosen.from && chosen.toBuy === item.buy)) continue;
+            if (cloths.some(({ chosen }) => chosen.from && chosen.toBuy === item.buy)) {
+              expect(item.buy.value).toBe(0);
+              continue;
+            }
             expect(item.buy.value).toBeGreaterThan(0);
             if (!isLength(item) || !item.need) continue;
             const of = plan.contrast.find((each) => each.cloth.chosen.toBuy === item.buy)?.options ?? cloth;

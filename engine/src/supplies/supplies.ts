@@ -100,7 +100,7 @@ function noticesOf({ ribbons, clothOptions, ribbonOptions }: SuppliesInput): Not
 
 function clothItem(
   { chosen }: ClothPlan,
-  { name, colour, width, price, bolt }: ClothOptions,
+  { name, colour, width, price, bolt, have }: ClothOptions,
   input: SuppliesInput,
 ): Item {
   return {
@@ -112,8 +112,8 @@ function clothItem(
     need: boughtFor(chosen.toBuy) ?? chosen.clothBefore,
     buy: chosen.toBuy,
     price: priced(price, chosen.toBuy, input),
-    // What is at hand is not bought.
-    advice: chosen.toBuy.value === 0 ? [] : bolt ? ['boltWidth', 'cutCrooked'] : ['noMore'],
+    advice:
+      chosen.toBuy.value === 0 ? [] : bolt && have === undefined ? ['boltWidth', 'cutCrooked'] : ['noMore'],
   };
 }
 

@@ -71,6 +71,7 @@ describe('where there is no more of the cloth', () => {
       cut(cloth).supplies.items.find(({ what }) => what === 'cloth')?.advice;
     expect(adviceOf({})).toEqual(['boltWidth', 'cutCrooked']);
     expect(adviceOf({ bolt: false, lengths: [{ length: '1 yd' }] })).toEqual(['noMore']);
+    expect(adviceOf({ have: '1 yd' })).toEqual(['noMore']);
     expect(adviceOf({ bolt: false, lengths: [{ length: '4 yd' }] })).toEqual([]);
   });
 });

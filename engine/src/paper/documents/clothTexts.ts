@@ -1,9 +1,8 @@
 import { boughtFor, clothJobOf, type FoundCloth, type FoundTable, type Rest } from '../../cloth/index.ts';
 import type { Figure } from '../../figure/index.ts';
-import { shortOf } from '../../workshop/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { clothCalled } from '../pictures/clothInks.ts';
-import type { PlannedCloth } from '../../workshop/index.ts';
+import { shortOf, type PlannedCloth } from '../../workshop/index.ts';
 
 /** What a cloth is called, on paper and in a table. */
 export const clothName = ({ name, options, shares }: PlannedCloth, speaker: Speaker): string =>
