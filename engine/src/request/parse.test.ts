@@ -97,6 +97,8 @@ const cases: readonly (readonly [string, unknown, string, string])[] = [
   ['a list for a length', { body: { ...body, hip: ['36 in'] } }, 'body.hip', 'wrongShape'],
   ['a list for a body', { body: [] }, 'body', 'wrongType'],
   ['null for a body', { body: null }, 'body', 'wrongType'],
+  // The cut says which waist it is, and a list is none.
+  ['a list for a waist', { body, cut: { kind: 'circle' }, waist: [] }, 'waist', 'wrongType'],
   ['an age in words', { body: { ...body, age: 'six' } }, 'body.age', 'wrongType'],
   ['an age below birth', { body: { ...body, age: -1 } }, 'body.age', 'outOfRange'],
   ['a pace nobody walks', { body: { ...body, pace: 'gallop' } }, 'body.pace', 'notOneOf'],

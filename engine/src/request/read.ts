@@ -85,7 +85,7 @@ export const isGroup = (
 export function withUsualWaist(raw: object): object {
   const { cut, waist = {} } = raw as { cut?: unknown; waist?: unknown };
   const kind = usualWaistFor(cut);
-  if (kind === null || typeof waist !== 'object' || waist === null || 'kind' in waist) return raw;
+  if (kind === null || !isGroup(waist) || 'kind' in waist) return raw;
   return { ...raw, waist: { ...waist, kind } };
 }
 
