@@ -1,6 +1,7 @@
+import { grown } from './grow.ts';
 import type { Lattice, Outline, PackingItem, PackingJob, Placement } from './job.ts';
 import { boxOf, tidied, twiceArea } from './polygon.ts';
-import { aboutItself, grown, isSameStance, rotationsOf, scaleFor, shapeOf, type Shape } from './shapes.ts';
+import { aboutItself, isSameStance, rotationsOf, scaleFor, shapeOf, type Shape } from './shapes.ts';
 
 /** A job in whole units, as the search reads it. */
 export interface Problem {

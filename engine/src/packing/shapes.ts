@@ -1,4 +1,4 @@
-import { EndType, inflatePaths, JoinType } from 'clipper2-ts';
+import { grown } from './grow.ts';
 import type { Outline, PackingItem, Placement } from './job.ts';
 import { boxOf, hullOf, tidied, twiceArea, type Box } from './polygon.ts';
 import { turned } from './turn.ts';
@@ -37,26 +37,6 @@ export function aboutItself(
   const whole = scaled(outline, scale);
   const { left, low } = boxOf(whole);
   return { outline: whole.map(({ x, y }) => ({ x: x - left, y: y - low })), x: left, y: low };
-}
-
-/** Corners that would stand out farther than so many times the distance are cut off straight, not nearer than it. */
-const SHARPEST = 1.1;
-
-/** Grown on all sides by a distance; never less. */
-export function grown(outline: Outline, by: number): Outline {
-  if (by <= 0) return outline;
-  // Corners of a curve stay one corner each: rounded ones would be many, and each costs time in every search.
-  const paths = inflatePaths(
-    [tidied(outline).map(({ x, y }) => ({ x, y }))],
-    by + 1,
-    JoinType.Miter,
-    EndType.Polygon,
-    SHARPEST,
-  );
-  const largest = paths
-    .map((path) => path.map(({ x, y }) => ({ x, y })))
-    .toSorted((a, b) => twiceArea(b) - twiceArea(a))[0];
-  return largest ?? outline;
 }
 
 /** Turns tried of a piece that may lie at any: more would only make the search slower. */
