@@ -16,6 +16,7 @@ import {
   type Speaker,
 } from '@ribbonwright/engine';
 import { CannotRun } from './exit.ts';
+import { laidAs } from './laying/laidAs.ts';
 import { readRequest } from './read.ts';
 import type { Session } from './session.ts';
 import { commandSpeaker } from './words.ts';
@@ -61,7 +62,7 @@ export interface LoadedClass {
 export async function loadClass(text: string, options: LoadOptions, session: Session): Promise<LoadedClass> {
   const parsed = parseClassText(text);
   if (!parsed.ok) return refuse(parsed, options, session);
-  return { request: laidAs(parsed.request, options), speaker: await speakerOf(parsed.request) };
+  return { request: laidAs(parsed.request, options.way ?? null), speaker: await speakerOf(parsed.request) };
 }
 
 /** A class; or a skirt by itself, which is a class of one. */
@@ -100,16 +101,7 @@ type Group = Readonly<Record<string, unknown>>;
 const isGroup = (raw: unknown): raw is Group =>
   typeof raw === 'object' && raw !== null && !Array.isArray(raw);
 
-/** Every cloth of a class asks for one way to lay it, the one that it has where it names none too. */
-const laidAs = (request: ClassRequest, { way: lay }: LoadOptions): ClassRequest => ({
-  ...request,
-  cloths: request.cloths.map((cloth) => ({
-    ...cloth,
-    options: { ...cloth.options, ...(lay === undefined ? {} : { lay }) },
-  })),
-});
-
-/** So does every cloth of a skirt. What is no cloth is left for the parser to refuse. */
+/** Every cloth of a skirt asks for one way to lay it. What is no cloth is left for the parser to refuse. */
 function laidIn(raw: Group, lay: LayKind): Group {
   if ('skirts' in raw) return raw;
   const asking = (cloth: unknown): unknown => (isGroup(cloth) ? { ...cloth, lay } : cloth);

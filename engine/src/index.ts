@@ -53,6 +53,7 @@ export { fromAll, fromCloth, fromLengths, handlesOf, hasProblems, moved, planSki
 export type { FromCloth, Handle, HandleName, SkirtPlan, Stage, StagedNotice } from './plan/index.ts';
 export {
   asLaid,
+  besideLays,
   classHasProblems,
   closerThan,
   howMany,
@@ -106,6 +107,8 @@ export {
   clothSwatches,
   layDocument,
   lengthTitle,
+  noticeLead,
+  ofCloth,
   lengthPictures,
   leftTexts,
   restsOf,

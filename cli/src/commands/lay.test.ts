@@ -104,6 +104,27 @@ describe('lay', () => {
     expect(readdirSync(folderOf)).toEqual(['cards.pdf', 'lay.pdf', 'shelf-1.svg']);
   });
 
+  test('what is at hand is laid in the one way that is asked for, and what nothing is cut from is told', async () => {
+    const lengths = [
+      { name: 'end', length: '3 yd' },
+      { name: 'rag', length: '10 in' },
+    ];
+    const input = JSON.stringify({
+      ...(JSON.parse(none) as object),
+      cloths: { red: { bolt: false, lengths } },
+    });
+    const { out } = await tell(['lay', '-', '--seconds', '0', '--way', 'lengthwise fold'], { input });
+    expect(plain(out)).toContain('red, what is at hand, for Robin: lengthwise fold');
+    expect(plain(out)).toContain('Nothing is cut from the length at hand “rag”, 10 in.');
+  });
+
+  test('of a class of one too it is told what can be made from what is at hand', async () => {
+    const cloths = { red: { lengths: [{ length: '4 yd' }] } };
+    const input = JSON.stringify({ cloths, skirts: [{ wearer: 'Robin', body }] });
+    const { out } = await tell(['lay', '-', '--seconds', '0'], { input });
+    expect(plain(out)).toContain('red: 1 skirt in the order of the list: Robin');
+  });
+
   test.each([
     ['a skirt', () => likely],
     ['a class', () => example],

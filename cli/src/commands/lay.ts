@@ -1,4 +1,4 @@
-import { classHasProblems, layDocument } from '@ribbonwright/engine';
+import { classHasProblems, isClassText, layDocument } from '@ribbonwright/engine';
 import { FINE, PROBLEMS } from '../exit.ts';
 import { layFiles } from '../laying/files.ts';
 import { readSearch, type SearchOptions } from '../laying/options.ts';
@@ -19,12 +19,11 @@ export async function lay(file: string, options: LayOptions, session: Session): 
   const wanted = readSearch(options, session);
   const text = await readDocument(file, options, session);
   const { request, speaker } = await loadEither(text, options, session);
-  const isClass = request.skirts.length > 1;
   const asked = {
     ...wanted,
     text,
     shelf:
-      isClass &&
+      isClassText(text) &&
       request.cloths.some(({ options: { lengths, have } }) => lengths.length > 0 || have !== undefined),
   };
   const { plan, shelf } = await searchShown(request, asked, speaker, terminal);

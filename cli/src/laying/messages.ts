@@ -6,8 +6,8 @@ export interface Asked {
   readonly text: string;
   readonly seconds: number;
   readonly seed: number;
-  /** The ways that are tried; null where the document says. */
-  readonly ways: readonly LayKind[] | null;
+  /** The way in which everything is laid; null where the document says. */
+  readonly way: LayKind | null;
   /** Whether it is also asked how many skirts can be cut from what is at hand. */
   readonly shelf: boolean;
 }

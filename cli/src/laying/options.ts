@@ -20,11 +20,11 @@ const MOST_SEED = 2 ** 31 - 1;
 export function readSearch(
   { seconds, seed, way }: SearchOptions,
   session: Session,
-): Pick<Asked, 'seconds' | 'seed' | 'ways'> {
+): Pick<Asked, 'seconds' | 'seed' | 'way'> {
   const read = {
     seconds: numberIn(seconds, '--seconds', MOST_SECONDS, session),
     seed: numberIn(seed, '--seed', MOST_SEED, session),
-    ways: way ? [way] : null,
+    way: way ?? null,
   };
   if (!Number.isInteger(read.seed)) throw badNumber(seed, '--seed', MOST_SEED, session);
   return read;

@@ -9,11 +9,12 @@ import {
   type ClassRequest,
   type FoundCloth,
 } from '@ribbonwright/engine';
+import { laidAs } from './laidAs.ts';
 import type { Asked, Told } from './messages.ts';
 
 // A search does not let go of its thread: it has one of its own, and tells each better lay as it comes.
 const port = parentPort;
-const { text, seconds, seed, ways, shelf } = workerData as Asked;
+const { text, seconds, seed, way, shelf } = workerData as Asked;
 
 /** Share of the time that goes to the lays, where it is also asked what can be cut from the shelf. */
 const FOR_LAYS = 0.8;
@@ -27,10 +28,10 @@ const tell = (told: Told): void => {
 function requestOf(): ClassRequest | null {
   if (isClassText(text)) {
     const parsed = parseClassText(text);
-    return parsed.ok ? parsed.request : null;
+    return parsed.ok ? laidAs(parsed.request, way) : null;
   }
   const parsed = parseRequestText(text);
-  return parsed.ok ? classOfOne(parsed.request) : null;
+  return parsed.ok ? laidAs(classOfOne(parsed.request), way) : null;
 }
 
 const request = requestOf();
@@ -61,7 +62,6 @@ if (request) {
   const searched = searchClass(request, {
     seed,
     spent: spent(forLays),
-    ...(ways ? { ways } : {}),
     better: (_, found, { key }) => {
       better(found, key);
     },

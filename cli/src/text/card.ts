@@ -145,7 +145,7 @@ function haveSections(
 ): string[] {
   return fromCloth.flatMap((answer) => {
     const lines = [...haveLines(answer, speaker), ...haveWorkings(answer, speaker)];
-    const notices = answer.notices.map((notice) => ({ stage: 'cloth' as const, notice }));
+    const notices = answer.notices.map((notice) => ({ stage: 'cloth' as const, notice, of: null }));
     return section(haveTitle(answer, speaker), [
       ...lines.flatMap((line) => wrapText(line, width - 2).map((each) => `  ${each}`)),
       ...noticeLines({ notices }, speaker, style, width),

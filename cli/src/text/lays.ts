@@ -1,4 +1,5 @@
 import {
+  besideLays,
   buyLength,
   classTitle,
   clothName,
@@ -122,16 +123,16 @@ function shelfSection({ shelf, plan, speaker, style, width }: LayTextInput): str
     ...laidFromShelf(plan, shelf).flatMap((some) => [
       '',
       style.heading(shelfTitle(some, speaker)),
-      ...lengthLines(some, speaker).flatMap((line) => indented(line, width)),
+      ...[...lengthLines(some, speaker), ...unusedTexts(some, speaker)].flatMap((line) =>
+        indented(line, width),
+      ),
     ]),
   ];
 }
 
 /** What of the lays should be known; the skirts' own notices are told by `check`. */
 function noticeSection({ plan, shelf, speaker, style, width }: LayTextInput): string[] {
-  const notices = toldBeside(plan, shelf).filter(
-    ({ label, notice }) => label === null || notice.level === 'problem',
-  );
+  const notices = besideLays(toldBeside(plan, shelf));
   if (notices.length === 0) return [];
   const lines = classNoticeLines({ notices }, speaker, style, width);
   return ['', style.heading(speaker.words.papers.noticesHeading), ...lines];

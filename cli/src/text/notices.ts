@@ -1,4 +1,10 @@
-import type { ClassPlan, SkirtPlan, Speaker, StagedNotice } from '@ribbonwright/engine';
+import {
+  ofCloth,
+  type ClassPlan,
+  type SkirtPlan,
+  type Speaker,
+  type StagedNotice,
+} from '@ribbonwright/engine';
 import type { Style } from './style.ts';
 import { wrapText } from './table.ts';
 
@@ -28,14 +34,14 @@ export const classNoticeLines = (
   );
 
 function linesOf(
-  { stage, notice }: StagedNotice,
+  { stage, notice, of }: StagedNotice,
   about: readonly string[],
   speaker: Speaker,
   style: Style,
   width: number,
 ): string[] {
   const { levels, stages, papers } = speaker.words;
-  const what = `${levels[notice.level]} (${[...about, stages[stage]].join(' · ')})`;
+  const what = `${levels[notice.level]} (${[...about, stages[stage], ...ofCloth({ of }, speaker)].join(' · ')})`;
   const [first = '', ...more] = wrapText(
     `${speaker.text(papers.lead, { what })} ${speaker.notice(notice)}`,
     width - 4,

@@ -4,16 +4,14 @@ import { caution, figure, problem } from './codes.ts';
 import { flawsBeyond } from './flaws.ts';
 import { readFabric, type Fabric } from './fabric.ts';
 import { leastOf } from './hand/least.ts';
+import { laysOn } from './hand/laysOn.ts';
 import { offLength } from './hand/offLength.ts';
 import { tooShort } from './hand/tooShort.ts';
 import type { ClothJob } from './job/found.ts';
 import { aboutPrint } from './job/print.ts';
 import { lengthsOf } from './job/wanted.ts';
-import { crosswiseFold } from './lays/crosswiseFold.ts';
-import { doubleFold } from './lays/doubleFold.ts';
 import type { Lay, LayInput } from './lays/lay.ts';
-import { lengthwiseFold } from './lays/lengthwiseFold.ts';
-import { open } from './lays/open.ts';
+import { laysOf } from './lays/laysOf.ts';
 import type { ClothOptions } from './options.ts';
 import { mm } from '../units/index.ts';
 import { sharesOf, type ContrastName, type ContrastOptions } from './contrast.ts';
@@ -104,19 +102,12 @@ export function liningOptions({ extras }: Skirt, chosen: ClothOptions): ClothOpt
 const asksForSearch = ({ pattern, between, lengths, bolt }: ClothOptions, { from }: Lay): boolean =>
   pattern?.match === true || between > 0 || (!from && (lengths.length > 0 || !bolt));
 
-/** Pieces in every way there is to lay them by hand. */
-export const laysOf = (input: LayInput): [Lay, ...Lay[]] => [
-  doubleFold(input),
-  lengthwiseFold(input),
-  crosswiseFold(input),
-  open(input),
-];
-
 function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
   const { fabric } = input;
   const lengths = lengthsOf(chosen);
   const [first, ...others] = laysOf(input);
-  const cut = (lay: Lay): Lay => offLength(lay, { lengths, fabric });
+  const on = laysOn({ lengths, fabric }, [first, ...others], () => input);
+  const cut = (lay: Lay): Lay => offLength(lay, { lengths, fabric }, on);
   const lays = [cut(first), ...others.map(cut)] as const;
   const best = choose(lays, chosen, fabric, input.marking === 'at the fold');
   const wished = chosen.lay !== 'auto' && best.kind !== chosen.lay;

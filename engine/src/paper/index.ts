@@ -48,6 +48,8 @@ export {
   leftTexts,
   lengthPictures,
   lengthTitle,
+  noticeLead,
+  ofCloth,
   restsOf,
   savedNotes,
   savedText,

@@ -2,7 +2,7 @@ import { laidOf, pieceNames } from '../cloth/index.ts';
 import type { Figure } from '../figure/index.ts';
 import type { FromCloth, SkirtPlan } from '../plan/index.ts';
 import type { Speaker } from '../words/index.ts';
-import { threadName } from './documents/index.ts';
+import { ofCloth, threadName } from './documents/index.ts';
 import { pieceParts } from './planDocument/pieces.ts';
 import { saidOf } from './planDocument/fromCloth.ts';
 import { saying } from './planDocument/saying.ts';
@@ -123,8 +123,9 @@ export function planDocument(
       minutes: { hands: say.amount(step.hands), wait: say.amount(step.wait) },
     })),
     time: { hands: say.amount(sewing.hands), wait: say.amount(sewing.wait) },
-    notices: plan.notices.map(({ stage, notice }) => ({
+    notices: plan.notices.map(({ stage, notice, of }) => ({
       stage,
+      cloth: ofCloth({ of }, speaker)[0] ?? null,
       level: notice.level,
       code: notice.code,
       text: speaker.notice(notice),

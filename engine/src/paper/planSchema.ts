@@ -209,6 +209,8 @@ export const planSchema = z.strictObject({
   notices: z.array(
     z.strictObject({
       stage: z.string(),
+      /** Which of several cloths it is about. */
+      cloth: z.string().nullable(),
       level: z.enum(['caution', 'problem']),
       code: z.string(),
       text: z.string(),

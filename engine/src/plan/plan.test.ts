@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { clothsDiffer, hardlySeen } from '../cloth/index.ts';
-import { anyRequest, planOf } from '../testing/requests.ts';
+import { anyRequest, planOf, type RawRequest } from '../testing/requests.ts';
 import { patience, runs } from '../testing/runs.ts';
 import { inches } from '../units/index.ts';
 import { hasProblems } from './index.ts';
@@ -39,6 +39,21 @@ describe('a plan', () => {
       );
     },
   );
+
+  test('of a skirt of several cloths each notice of one says which; of a skirt of one none does', () => {
+    const linen = { name: 'Linen', bolt: false, lengths: [{ length: '50 cm' }] };
+    const raw: RawRequest = {
+      cut: { kind: 'tiered' },
+      cloth: { name: 'Calico', oneWay: true, lay: 'crosswise fold' },
+    };
+    const several = planOf({ ...raw, contrast: [{ pieces: ['tier 1'], cloth: linen }] });
+    const about = several.notices
+      .filter(({ stage }) => stage === 'cloth')
+      .map(({ of, notice: { code } }) => `${of === null || of === 'lining' ? '–' : of.name} ${code}`);
+    expect(about).toContain('Linen cloth.notEnoughFor');
+    expect(about).toContain('Calico cloth.oneWayCrosswise');
+    expect(new Set(planOf(raw).notices.map(({ of }) => of))).toEqual(new Set([null]));
+  });
 
   // Common practice, no source.
   test('a 36 in hip marks 13½ in at the double fold', () => {

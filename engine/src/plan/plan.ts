@@ -7,6 +7,7 @@ import {
   layContrast,
   layLining,
   readFabric,
+  type ClothOptions,
   type ClothPlan,
   type ContrastPlan,
   type SkirtCloths,
@@ -26,6 +27,8 @@ export type Stage = 'body' | 'cut' | 'ribbons' | 'cloth' | 'supplies';
 export interface StagedNotice {
   readonly stage: Stage;
   readonly notice: Notice;
+  /** What is called the cloth that it is about, where a skirt has several; null where it is about none of them alone. */
+  readonly of: Pick<ClothOptions, 'name' | 'colour'> | 'lining' | null;
 }
 
 /** Everything that is known of one skirt before the scissors close. */
@@ -104,19 +107,26 @@ export function planOnCloth(start: Unlaid, laid: Laid): SkirtPlan {
     threadColour: request.supplies.thread.colour,
     options: request.sewing,
   });
-  const others = contrast.flatMap((each) => each.cloth.notices);
-  const found: [Stage, readonly Notice[]][] = [
+  const hasSeveral = lining !== null || contrast.length > 0;
+  const found: Found[] = [
     ['body', [...body.notices, ...stride.notices]],
     ['cut', skirt.notices],
     ['ribbons', [...ribbons.notices, ...hardlySeen(skirt, cloths, ribbons)]],
-    ['cloth', [...cloth.notices, ...(lining?.notices ?? []), ...others, ...clothsDiffer(cloths)]],
+    ['cloth', cloth.notices, hasSeveral ? request.cloth : null],
+    ['cloth', lining?.notices ?? [], 'lining'],
+    ...contrast.map((each): Found => ['cloth', each.cloth.notices, each.options]),
+    ['cloth', clothsDiffer(cloths)],
     ['supplies', supplies.notices],
   ];
   return { ...start, ...laid, supplies, sewing, notices: staged(found) };
 }
 
-function staged(found: readonly (readonly [Stage, readonly Notice[]])[]): StagedNotice[] {
-  const all = found.flatMap(([stage, notices]) => notices.map((notice) => ({ stage, notice })));
+type Found = readonly [Stage, readonly Notice[], of?: StagedNotice['of']];
+
+function staged(found: readonly Found[]): StagedNotice[] {
+  const all = found.flatMap(([stage, notices, of = null]) =>
+    notices.map((notice) => ({ stage, notice, of })),
+  );
   const at = (level: Notice['level']): StagedNotice[] => all.filter(({ notice }) => notice.level === level);
   return [...at('problem'), ...at('caution')];
 }

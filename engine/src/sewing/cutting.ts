@@ -154,8 +154,18 @@ const rawLength = ({ skirt: { panelLength, hemAllowance, waist } }: Bench) =>
 function foldSentences(bench: Bench): Sentence[] {
   const { table, more } = bench.cloth.chosen;
   const isSame = more.some(({ where, layers }) => where === 'another' && layers === table.layers);
-  return [...foldedOnce(bench), ...(isSame ? [say('fold.lengths')] : [])];
+  return [
+    ...foldedOnce(bench),
+    ...(isOnPattern(bench) ? [say('fold.pattern')] : []),
+    ...(isSame ? [say('fold.lengths')] : []),
+  ];
 }
+
+/** Whether the fold lies where the pattern of the two layers falls on itself: by hand nobody looks for that. */
+const isOnPattern = ({ cloth: { chosen, fabric, notices } }: Bench): boolean =>
+  fabric.pattern?.match === true &&
+  chosen.table.layers > 1 &&
+  notices.every(({ code }) => code !== 'cloth.laidByHand');
 
 /** How one length of the cloth is put on the table. */
 function foldedOnce({ cloth, skirt }: Bench): Sentence[] {

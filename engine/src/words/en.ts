@@ -1002,11 +1002,11 @@ export const en: Catalogue = {
     'cloth.flawBeyond':
       'Spoilt place {number} of length {at}{length, select, nobody {} other { (“{length}”)}} lies beyond that length: nothing goes round it. Measure it again, from the length’s beginning and from its edge.',
     'cloth.byEye':
-      'Laid by hand: {asked, select, pattern {the pattern does not meet} between {no room is kept between the pieces} other {the pattern does not meet, and no room is kept between the pieces}}. A lay that is looked for, in one layer, minds that; bands across also folded lengthwise.',
+      'Laid by hand: {asked, select, pattern {the pattern does not meet} between {no room is kept between the pieces} other {the pattern does not meet, and no room is kept between the pieces}}. A lay that is looked for, in one layer or folded once, minds that.',
     'cloth.noWay':
       '{wearer}: the pieces are too large for this cloth, whichever way it is laid. Take wider cloth, or a cut in more pieces.',
     'cloth.notEnoughFor':
-      '{wearer, select, nobody {} other {{wearer}: }}{needed} of cloth is needed, and {why, select, unlike {by hand no length at hand will do: one that is long enough is narrower than this cloth, or spoilt in places} other {no length at hand has so much left}}. {why, select, sought {} other {A closer lay may use several lengths, and all of their width: look for one. Else }}{why, select, sought {Get} other {get}} more of it, or cut it from another cloth.',
+      '{wearer, select, nobody {} other {{wearer}: }}{needed} of cloth is needed, and {why, select, unlike {by hand no length at hand will do: one that is long enough is too narrow, or spoilt in places} other {no length at hand has so much left}}. {why, select, sought {} other {A closer lay may do with less, or use several lengths: look for one. Else }}{why, select, sought {Get} other {get}} more of it, or cut it from another cloth.',
     'cloth.panelTooDeep':
       'A panel is {depth} from top to bottom and the cloth is {usable} wide after its wash: it can’t be cut with the waist on the selvage.',
     'cloth.panelTooWide': 'A panel is {width} wide and the cloth has {usable} after its wash.',
@@ -1047,13 +1047,13 @@ export const en: Catalogue = {
     'cloth.foldTurnsPrint':
       'Folded across, a one-way print would stand on its head on one layer. Lay it open, or fold it lengthwise.',
     'cloth.matchInOneLayer':
-      'A pattern that has to meet at the seams is cut in a single layer, so that you see it under every piece. Only bands across, and no stripes, may also be cut folded lengthwise, where every panel lies on the fold or makes a pair. Lay it open.',
+      'A pattern that has to meet at the seams is cut in a single layer, or folded once where every panel lies on the fold or makes a pair that the pattern crosses at the same places. Here it can’t be folded so. Lay it open.',
     'cloth.flawOnFold':
       'Where the fold will lie is not known before the end, so flaws on the bolt can’t be gone round. Lay it open, or fold it lengthwise.',
     'cloth.notFoldedInFour':
       'Nothing here can be sought through four layers: that takes two alike panels of each skirt, a print that runs either way, and one length of cloth without spoilt places. Take another way to lay it.',
     'cloth.seamNotMatched':
-      '{wearer, select, nobody {} other {{wearer}: }}The pattern can’t meet at every seam: it is off where {before} {beforeNumber} is sewn to {after} {afterNumber}. Put that seam where it shows least.',
+      '{wearer, select, nobody {} other {{wearer}: }}The pattern can’t meet at every seam: it is off where {closes, select, yes {the two edges of {before} {beforeNumber} are sewn together} other {{before} {beforeNumber} is sewn to {after} {afterNumber}}}. Put that seam where it shows least.',
     'cloth.cantMatch':
       'No place was found where the pattern meets. Take more cloth, or let the pattern fall as it does.',
     'cloth.layWished': 'Laid as you asked ({wished}) the panels don’t fit; the plan goes on with: {taken}.',
@@ -1292,6 +1292,8 @@ export const en: Catalogue = {
       'Cut the panels apart as blocks first. Then fold each along its centre and lay them fold on fold: they are marked together, from the folds.',
     'fold.wholePanels':
       'Chalk the centre line of each panel along the grain: panels that lie head to tail are marked whole, to both sides of it.',
+    'fold.pattern':
+      'Fold on the pattern where the cutting layout says, even if the selvages then don’t meet; pin stripe on stripe and band on band through both layers.',
     'fold.lengths': 'The other lengths of it lie the same way; each has its own cutting layout.',
     'fold.grain': 'Smooth every layer until the folds lie straight with no ripple.',
     'mark.chalkScrap': 'Try your chalk on a scrap of this cloth: it must brush or wash out.',
@@ -2244,7 +2246,7 @@ export const en: Catalogue = {
     asks: {
       'double fold': 'Folded in four: each line is chalked once and cut through four layers.',
       'lengthwise fold':
-        'Folded once, selvage on selvage: each line is chalked once and cut through two layers. Pin well, the lower layer creeps.',
+        'Folded once along its length: each line is chalked once and cut through two layers. Pin well, the lower layer creeps.',
       'crosswise fold':
         'Folded once, end on end: cut through two layers. A print would stand on its head on one of them.',
       open: 'One layer, right side up: every piece is chalked and cut by itself. The long table is worth clearing.',
@@ -2258,8 +2260,11 @@ export const en: Catalogue = {
       'Thin lines along: a stripe of the pattern {at} from the {edge} above, then one every {step}. Put one there.',
     bandsAt:
       'Thin lines across: a band of the pattern {at} from the {edge} at the left, then one every {step}. Trim the end so that one lies there.',
-    bandsFolded:
-      'Fold so that every band lies on itself, and pin band on band through both layers before you chalk and cut.',
+    foldOnBand: 'The fold at the right lies along the middle of a band.',
+    stripesFolded:
+      'Fold {from} from the upper layer’s selvage, {on, select, line {along the middle of a stripe} other {midway between two stripes}}{isBeyond, select, yes {: the lower layer’s selvage lies {beyond} further out} other {, selvage on selvage}}. Only stripes that look the same from both sides may be folded so; cut others in one layer.',
+    patternFolded:
+      'Fold so that the pattern lies on itself, and pin stripe on stripe and band on band through both layers before you chalk and cut.',
     patternMeets: 'Read off this lay, at the stitching the pattern meets within {off} {seams}.',
     meetsWhole: '{count, plural, one {along # whole seam} other {along # whole seams}}',
     meetsNotch:

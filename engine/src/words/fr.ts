@@ -1121,11 +1121,11 @@ export const fr: Catalogue = {
     'cloth.flawBeyond':
       'L’endroit abîmé {number} du coupon {at}{length, select, nobody {} other { («\u00a0{length}\u00a0»)}} est au-delà de ce coupon\u00a0: rien ne l’évite. Mesurez-le encore, depuis le début du coupon et depuis son bord.',
     'cloth.byEye':
-      'Posé à la main : {asked, select, pattern {le motif ne se raccorde pas} between {rien n’est laissé entre les pièces} other {le motif ne se raccorde pas, et rien n’est laissé entre les pièces}}. Un plan cherché, en une épaisseur, en tient compte\u00a0; pour des bandes en travers, plié dans la longueur aussi.',
+      'Posé à la main : {asked, select, pattern {le motif ne se raccorde pas} between {rien n’est laissé entre les pièces} other {le motif ne se raccorde pas, et rien n’est laissé entre les pièces}}. Un plan cherché, en une épaisseur ou plié une fois, en tient compte.',
     'cloth.noWay':
       '{wearer} : les pièces sont trop grandes pour ce tissu, de quelque façon qu’on le pose. Prenez un tissu plus large, ou une coupe en plus de pièces.',
     'cloth.notEnoughFor':
-      '{wearer, select, nobody {} other {{wearer} : }}il faut {needed} de tissu, et {why, select, unlike {à la main aucun coupon ne convient\u00a0: celui qui est assez long est plus étroit que ce tissu, ou abîmé par endroits} other {aucun coupon n’en a autant de reste}}. {why, select, sought {} other {Un plan plus serré peut se servir de plusieurs coupons, de toute leur largeur\u00a0: cherchez-en un. Sinon, }}{why, select, sought {Trouvez-en} other {trouvez-en}} plus, ou coupez la jupe dans un autre tissu.',
+      '{wearer, select, nobody {} other {{wearer} : }}il faut {needed} de tissu, et {why, select, unlike {à la main aucun coupon ne convient\u00a0: celui qui est assez long est trop étroit, ou abîmé par endroits} other {aucun coupon n’en a autant de reste}}. {why, select, sought {} other {Un plan plus serré peut se contenter de moins, ou se servir de plusieurs coupons\u00a0: cherchez-en un. Sinon, }}{why, select, sought {Trouvez-en} other {trouvez-en}} plus, ou coupez la jupe dans un autre tissu.',
     'cloth.panelTooDeep':
       'Un panneau fait {depth} de haut en bas, et le tissu {usable} de laize après lavage : il ne peut pas se couper la taille sur la lisière.',
     'cloth.panelTooWide': 'Un panneau fait {width} de large, et le tissu {usable} après lavage.',
@@ -1167,13 +1167,13 @@ export const fr: Catalogue = {
     'cloth.foldTurnsPrint':
       'Plié en travers, un imprimé à sens unique serait la tête en bas sur une épaisseur. Placez-le à plat, ou pliez-le en long.',
     'cloth.matchInOneLayer':
-      'Un motif qui doit se raccorder aux coutures se coupe sur une seule épaisseur, pour le voir sous chaque pièce. Seules des bandes en travers, sans rayures, se coupent aussi pliées dans la longueur, si chaque panneau est sur la pliure ou va par deux. Placez-le à plat.',
+      'Un motif qui doit se raccorder aux coutures se coupe sur une seule épaisseur, ou plié une fois si chaque panneau est sur la pliure ou va par deux, traversés par le motif aux mêmes endroits. Ici, il ne se plie pas ainsi. Placez-le à plat.',
     'cloth.flawOnFold':
       'On ne sait qu’à la fin où sera la pliure : les défauts du rouleau ne peuvent pas être évités. Placez-le à plat, ou pliez-le en long.',
     'cloth.notFoldedInFour':
       'Rien ici ne peut être cherché en quatre épaisseurs : il y faut deux panneaux pareils de chaque jupe, un imprimé qui va dans les deux sens et une seule longueur de tissu sans défaut. Prenez un autre placement.',
     'cloth.seamNotMatched':
-      '{wearer, select, nobody {} other {{wearer}\u00a0: }}Le motif ne peut pas se raccorder à toutes les coutures : il est décalé là où {before} {beforeNumber} se coud à {after} {afterNumber}. Mettez cette couture là où elle se voit le moins.',
+      '{wearer, select, nobody {} other {{wearer}\u00a0: }}Le motif ne peut pas se raccorder à toutes les coutures : il est décalé là où {closes, select, yes {les deux bords de {before} {beforeNumber} se cousent ensemble} other {{before} {beforeNumber} se coud à {after} {afterNumber}}}. Mettez cette couture là où elle se voit le moins.',
     'cloth.cantMatch':
       'Aucune place où le motif se raccorde n’a été trouvée. Prenez plus de tissu, ou laissez tomber le motif comme il vient.',
     'cloth.layWished':
@@ -1418,6 +1418,8 @@ export const fr: Catalogue = {
       'Coupez d’abord les panneaux en blocs, à part. Pliez ensuite chacun au milieu et posez-les pliure sur pliure : ils se marquent ensemble, à partir des pliures.',
     'fold.wholePanels':
       'Tracez la ligne du milieu de chaque panneau dans le droit fil : les panneaux disposés tête-bêche se marquent entiers, des deux côtés de cette ligne.',
+    'fold.pattern':
+      'Pliez sur le motif, là où le plan de coupe le dit, même si les lisières ne tombent pas ensemble\u00a0; épinglez rayure sur rayure et bande sur bande à travers les deux épaisseurs.',
     'fold.lengths': 'Les autres longueurs se placent de même\u00a0; chacune a son plan de coupe.',
     'fold.grain': 'Lissez chaque épaisseur jusqu’à ce que les pliures soient droites, sans une vague.',
     'mark.chalkScrap':
@@ -2403,7 +2405,7 @@ export const fr: Catalogue = {
     asks: {
       'double fold': 'Plié en quatre : chaque ligne est tracée une fois et coupée dans quatre épaisseurs.',
       'lengthwise fold':
-        'Plié une fois, lisière sur lisière : chaque ligne est tracée une fois et coupée dans deux épaisseurs. Bien épingler, l’épaisseur du dessous glisse.',
+        'Plié une fois dans la longueur : chaque ligne est tracée une fois et coupée dans deux épaisseurs. Bien épingler, l’épaisseur du dessous glisse.',
       'crosswise fold':
         'Plié une fois, bout sur bout : coupé dans deux épaisseurs. Un motif serait à l’envers sur l’une d’elles.',
       open: 'Une épaisseur, endroit dessus : chaque pièce est tracée et coupée à part. Dégagez la grande table.',
@@ -2417,8 +2419,11 @@ export const fr: Catalogue = {
       'Lignes fines en long\u00a0: une rayure du motif à {at} du bord du haut ({edge}), puis une tous les {step}. Placez-en une là.',
     bandsAt:
       'Lignes fines en travers\u00a0: une bande du motif à {at} du bord de gauche ({edge}), puis une tous les {step}. Coupez le bout pour qu’une s’y trouve.',
-    bandsFolded:
-      'Pliez de sorte que chaque bande tombe sur elle-même, et épinglez bande sur bande à travers les deux épaisseurs avant de tracer et de couper.',
+    foldOnBand: 'La pliure, à droite, suit le milieu d’une bande.',
+    stripesFolded:
+      'Pliez à {from} de la lisière de l’épaisseur du dessus, {on, select, line {au milieu d’une rayure} other {à mi-chemin entre deux rayures}}{isBeyond, select, yes {\u00a0: la lisière du dessous dépasse de {beyond}} other {, lisière sur lisière}}. Seules des rayures pareilles des deux côtés se plient ainsi\u00a0; coupez les autres sur une seule épaisseur.',
+    patternFolded:
+      'Pliez de sorte que le motif tombe sur lui-même, et épinglez rayure sur rayure et bande sur bande à travers les deux épaisseurs avant de tracer et de couper.',
     patternMeets: 'Lu sur ce plan, à la piqûre le motif se raccorde à {off} près {seams}.',
     meetsWhole:
       '{count, plural, one {sur toute la longueur de # couture} other {sur toute la longueur de # coutures}}',

@@ -43,7 +43,9 @@ export interface WorkshopWords {
   /** `{at}`, `{step}`, `{edge}`: lines of a pattern that run along the cloth; across it. */
   readonly stripesAt: string;
   readonly bandsAt: string;
-  readonly bandsFolded: string;
+  readonly foldOnBand: string;
+  readonly stripesFolded: string;
+  readonly patternFolded: string;
   /** `{off}`, `{seams}`: `meetsWhole` and `meetsNotch`, each with its `{count}`. */
   readonly patternMeets: string;
   readonly meetsWhole: string;

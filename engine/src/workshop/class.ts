@@ -91,6 +91,7 @@ export function noticed(plan: Omit<ClassPlan, 'notices'>): ClassPlan {
     [...flawsBeyond(options), ...chosen.notices].map((notice: Notice): ClassNotice => ({
       stage: 'cloth',
       notice,
+      of: null,
       label: null,
       cloth: name,
     })),

@@ -1,4 +1,4 @@
-import { searchCloth, wantedOf, type ClothJob, type FoundCloth, type LayKind } from '../cloth/index.ts';
+import { searchCloth, wantedOf, type ClothJob, type FoundCloth } from '../cloth/index.ts';
 import { areaOf } from '../geometry/index.ts';
 import type { ClassRequest } from '../request/index.ts';
 import { isByEye, type ClassPlan } from './class.ts';
@@ -87,12 +87,13 @@ function layOf(cloth: SharedCloth, { lengths, fabric }: ClothJob, effort: Sought
   const room = lengths.reduce((sum, { length, width }) => sum + (length ?? 0) * width, 0);
   if (cloth.shares.reduce((sum, each) => sum + coverOf(each), 0) > room) return null;
   // What hands do not keep has to be sought, where there is time for it.
-  const byHand = waysByHand(cloth.shares, job).find((each) => each.fits && (!effort || !isByEye(each)));
-  if (byHand) return byHand;
-  if (!effort) return null;
-  const way: LayKind = cloth.options.lay === 'auto' ? 'open' : cloth.options.lay;
-  const found = searchCloth(job, way, effort);
-  return found.fits ? found : null;
+  const byHand = waysByHand(cloth.shares, job).filter((each) => each.fits && (!effort || !isByEye(each)));
+  const { lay: wished } = cloth.options;
+  const isWished = ({ kind }: FoundCloth): boolean => wished === 'auto' || kind === wished;
+  const known = byHand.find(isWished);
+  if (known || !effort) return known ?? byHand[0] ?? null;
+  const found = searchCloth(job, wished === 'auto' ? 'open' : wished, effort);
+  return found.fits ? found : (byHand[0] ?? null);
 }
 
 /** Cloth that lies under the outlines of what one skirt takes, after the wash: area, mm². */

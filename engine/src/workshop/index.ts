@@ -11,5 +11,5 @@ export { asLaid, closerThan, keptLays, laidClass, planLaid, withLays, type Cloth
 export { jobOf, planClass } from './plan.ts';
 export { searchPlan } from './searchPlan.ts';
 export { searchClass, type ClassEffort } from './search.ts';
-export { laidFromShelf, shortOf, toldBeside } from './laidFromShelf.ts';
+export { besideLays, laidFromShelf, shortOf, toldBeside } from './laidFromShelf.ts';
 export { howMany, type HowMany, type FromShelf } from './howMany.ts';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { classOf } from '../testing/classes.ts';
-import { howMany, laidFromShelf, planClass, searchClass, toldBeside } from './index.ts';
+import { besideLays, howMany, laidFromShelf, planClass, searchClass, toldBeside } from './index.ts';
 
 const child = { body: { waist: '56 cm', hip: '64 cm', waistToHem: '50 cm' } };
 const tall = {
@@ -83,4 +83,19 @@ test('a length of which nothing was folded is not called opened out, and nothing
     for (const { along, layers, leftOver, uncut } of tables)
       if (layers === 1) expect([along > 284, leftOver === null, uncut]).toEqual([true, false, null]);
   }
+});
+
+test('beside the lays it is told what of a skirt is cut from no such cloth, and not what else is to be known of it', () => {
+  const body = { waist: '70 cm', hip: '95 cm', waistToHem: '70 cm' };
+  const plan = planClass(
+    classOf({
+      cloths: { navy: {}, red: {} },
+      skirts: [{ wearer: 'Kit', body, contrast: [{ pieces: ['waistband'], cloth: 'red' }] }],
+    }),
+  );
+  const told = besideLays(plan.notices);
+  expect(told.map(({ notice: { code } }) => code)).toEqual(['cloth.contrastNothing']);
+  // The cloth is called what the class calls it.
+  expect(told[0]?.notice.params['cloth']).toBe('red');
+  expect(plan.notices.length).toBeGreaterThan(told.length);
 });

@@ -41,3 +41,11 @@ export function toldBeside(plan: ClassPlan, shelf: readonly HowMany[]): ClassNot
     );
   });
 }
+
+/** Of what is told of a class, what belongs beside its lays: all of its cloths; of a skirt its problems, and what is not cut as was asked. */
+export const besideLays = (notices: readonly ClassNotice[]): ClassNotice[] =>
+  notices.filter(
+    ({ label, notice }) => label === null || notice.level === 'problem' || NOT_CUT.includes(notice.code),
+  );
+
+const NOT_CUT = ['cloth.contrastNothing', 'cloth.contrastAll'];

@@ -2,8 +2,11 @@ import {
   clothJobOf,
   layByHand,
   layKinds,
+  laysOn,
+  piecesOf,
   wantedOf,
   type ClothJob,
+  type ClothOptions,
   type FoundCloth,
   type LayKind,
 } from '../cloth/index.ts';
@@ -25,13 +28,25 @@ export function planClass(request: ClassRequest): ClassPlan {
   return noticed({ request, skirts, cloths });
 }
 
-/** What the class has of a cloth is shared by all: a skirt by itself is planned as if the bolt had no end. */
+/**
+ * What the class has of a cloth is shared by all: a skirt by itself is planned as if the bolt had no end. A cloth that is
+ * called nothing else is called what the class calls it.
+ */
 function planned({ label, cloth, contrast, request }: ClassSkirt): PlannedSkirt {
-  const endless = { have: undefined, lengths: [], bolt: true };
+  const endless = (options: ClothOptions, name: string): ClothOptions => ({
+    ...options,
+    name: options.name || name,
+    have: undefined,
+    lengths: [],
+    bolt: true,
+  });
   const alone = {
     ...request,
-    cloth: { ...request.cloth, ...endless },
-    contrast: request.contrast.map((each) => ({ ...each, cloth: { ...each.cloth, ...endless } })),
+    cloth: endless(request.cloth, cloth),
+    contrast: request.contrast.map((each, at) => ({
+      ...each,
+      cloth: endless(each.cloth, contrast[at] ?? ''),
+    })),
   };
   const described = request.contrast.map((each) => each.cloth);
   return { label, cloth, contrast, described, plan: planSkirt(alone) };
@@ -48,7 +63,11 @@ export function jobOf({ options, shares }: Pick<SharedCloth, 'options' | 'shares
 /** Every way in which what is cut from one cloth is laid skirt after skirt by hand. */
 export function waysByHand(shares: readonly ClothShare[], job: ClothJob): [FoundCloth, ...FoundCloth[]] {
   const [first, ...others] = layKinds;
-  const skirts = shares.map(({ lays, skirt: { label } }) => ({ wearer: label, lays }));
+  const skirts = shares.map(({ lays, which, skirt: { label, plan } }) => ({
+    wearer: label,
+    lays,
+    on: laysOn(job, lays, () => piecesOf(plan.skirt, plan.request.contrast, which)),
+  }));
   const laid = (kind: LayKind): FoundCloth => layByHand(skirts, job, kind);
   return [laid(first), ...others.map(laid)];
 }

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { SkirtPlan } from '../plan/index.ts';
 import { planOf } from '../testing/requests.ts';
 import { searchPlan } from './searchPlan.ts';
 
@@ -42,9 +43,17 @@ test('the way that is asked for is kept to', () => {
 test('a pattern that has to meet is laid so only by a search, and the plan says so', () => {
   const plan = planOf({ cloth: { width: '60 in', pattern: { across: '4 cm' } } });
   expect(plan.notices.map(({ notice }) => notice.code)).toContain('cloth.laidByHand');
-  const closer = searchPlan(plan.request, effort);
-  expect(closer.cloth.chosen.kind).toBe('open');
-  expect(closer.notices.map(({ notice }) => notice.code)).not.toContain('cloth.laidByHand');
+  const says = ({ sewing }: SkirtPlan): boolean =>
+    sewing.steps.some(({ sentences }) => sentences.some(({ code }) => code === 'fold.pattern'));
+  expect(plan.cloth.chosen.table.layers).toBeGreaterThan(1);
+  expect(says(plan)).toBe(false);
+  for (const lay of ['open', 'lengthwise fold'] as const) {
+    const closer = searchPlan({ ...plan.request, cloth: { ...plan.request.cloth, lay } }, effort);
+    expect(closer.cloth.chosen.kind).toBe(lay);
+    expect(closer.notices.map(({ notice }) => notice.code)).not.toContain('cloth.laidByHand');
+    // Folded, it is folded on the pattern, and the sewing order says so.
+    expect(says(closer)).toBe(lay !== 'open');
+  }
 });
 
 test('what is known of a cloth however it lies is still told once it was searched', () => {

@@ -161,12 +161,27 @@ describe('a class is laid by hand at once', () => {
 
   test('a remnant with a flaw, or too narrow, is left alone by hand', () => {
     for (const remnant of [
-      { length: '10 yd', width: '30 in' },
+      { length: '10 yd', width: '12 in' },
       { length: '10 yd', flaws: [{ along: '0 in', across: '0 in', length: '1 in', width: '1 in' }] },
     ]) {
       const plan = classPlanOf(roster(1, { cloths: { navy: { lengths: [remnant] } } }));
       expect(plan.cloths[0]?.chosen.toBuy.value).toBeGreaterThan(0);
     }
+  });
+
+  test('a length is laid over the width it has, one that was washed as wide as it is', () => {
+    const widthOf = (remnant: object): number | undefined => {
+      const cloth = { width: '44 in', washed: false, change: { lengthwise: 0, crosswise: 5 }, lay: 'open' };
+      const plan = classPlanOf(
+        roster(1, {
+          cloths: { navy: { ...cloth, bolt: false, lengths: [{ length: '10 yd', ...remnant }] } },
+        }),
+      );
+      return plan.cloths[0]?.chosen.fits === true ? plan.cloths[0].chosen.tables[0]?.across : undefined;
+    };
+    expect(widthOf({})).toBeCloseTo(0.95 * 44 * 25.4, 6);
+    expect(widthOf({ washed: true })).toBeCloseTo(44 * 25.4, 6);
+    expect(widthOf({ washed: true, width: '50 in' })).toBeCloseTo(50 * 25.4, 6);
   });
 
   test('a cloth that two skirts name for other pieces is laid once, linings of one cloth too', () => {
@@ -323,6 +338,13 @@ describe('how many from what is on the shelf', () => {
     });
     expect(between).toEqual([]);
     expect(free).toEqual(['Kit']);
+  });
+
+  test.each(['lengthwise fold', 'crosswise fold', 'open'] as const)('laid as the cloth asks: %s', (lay) => {
+    const navy = { width: '150 cm', lay, lengths: [{ length: '6 m' }] };
+    const request = classOf(roster(3, { cloths: { navy } }));
+    for (const effort of [null, { seed: 1, evaluations: 500 }])
+      expect(howMany(request, effort)[0]?.inOrder.lay?.kind).toBe(lay);
   });
 
   test('everybody, where the lay that is taken is enough for all with nothing bought', () => {

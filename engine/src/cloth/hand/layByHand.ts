@@ -8,44 +8,47 @@ import { takenBefore } from '../job/before.ts';
 import { boundOf } from '../job/bound.ts';
 import { aboutPrint } from '../job/print.ts';
 import type { ClothJob, FoundCloth } from '../job/found.ts';
-import { isAsTheBolt } from '../job/lengths.ts';
 import { inTurn, type HandLaid, type InTurn } from './inTurn.ts';
 import { leastOf } from './least.ts';
 import { handTables } from './tables.ts';
 import { tooShort } from './tooShort.ts';
 
-/** One skirt, and every way to lay it by itself on the bolt. */
+/** One skirt, and every way to lay it by itself: on the bolt, and on each of the lengths. */
 export interface HandSkirt {
   readonly wearer: string;
   readonly lays: readonly Lay[];
+  readonly on: (length: number) => readonly Lay[];
 }
 
 /**
  * The skirts of one cloth laid one after the other in one way, as they are laid by hand: the oldest length first,
- * each skirt on the first length that is long enough. A skirt that can't be laid this way is laid in the way that takes
- * least of it; where none can be, the way does not fit. Never a search: it is there at once.
+ * each skirt on the first length that is long enough, over all of its width. A skirt that can't be laid this way is laid
+ * in the way that takes least of it; where none can be, the way does not fit. Never a search: it is there at once.
  */
 export function layByHand(skirts: readonly HandSkirt[], job: ClothJob, kind: LayKind): FoundCloth {
   const { fabric, lengths } = job;
   const notices: Notice[] = [];
-  const others: string[] = [];
+  // By itself a skirt that can't be laid so is not laid at all.
+  const taken = (lays: readonly Lay[]): Lay | undefined => {
+    const asked = lays.find((each) => each.kind === kind);
+    if (asked?.fits === true) return asked;
+    return skirts.length === 1 ? undefined : leastOf(lays, fabric);
+  };
   const able = skirts.flatMap((of): InTurn<HandSkirt>[] => {
     const { wearer, lays } = of;
+    const on = (at: number): Lay | undefined => taken(of.on(at));
+    const anyhow = taken(lays) ?? lengths.map((_, at) => on(at)).find((lay) => lay !== undefined);
+    if (anyhow) return [{ of, on, anyhow }];
     const asked = lays.find((each) => each.kind === kind);
-    const lay = asked?.fits === true ? asked : leastOf(lays, fabric);
-    if (!lay || (skirts.length === 1 && lay !== asked)) {
-      // By itself a skirt that can't be laid so is not laid at all: why is known of its own lay.
-      const why = wearer === '' ? asked?.notices.filter(({ level }) => level === 'problem') : undefined;
-      notices.push(...(why ?? [problem('cloth.noWay', { wearer })]));
-      return [];
-    }
-    if (lay.kind !== kind) others.push(wearer);
-    const isFree = lengths.map((length) => isAsTheBolt(length, fabric));
-    return [{ of, on: (at) => (isFree[at] ? lay : undefined), anyhow: lay }];
+    // Why is known of its own lay.
+    const why = wearer === '' ? asked?.notices.filter(({ level }) => level === 'problem') : undefined;
+    notices.push(...(why ?? [problem('cloth.noWay', { wearer })]));
+    return [];
   });
+  const laid = inTurn(able, job);
+  const others = laid.filter(({ lay }) => lay.kind !== kind).map(({ of: { wearer } }) => wearer);
   if (others.length === skirts.length && others.length > 0)
     return assembled({ job, way: kind, handBefore: null }, nothing([problem('cloth.nobodyThisWay')]));
-  const laid = inTurn(able, job);
   for (const { of, lay } of laid.filter(({ short }) => short)) notices.push(tooShort(of.wearer, lay, job));
   if (others.length > 0) notices.push(caution('cloth.otherWay', { wearers: others.join(', '), lay: kind }));
   notices.push(
@@ -72,15 +75,19 @@ const turnsOver = (lays: readonly Lay[]): Notice[] =>
     .filter(({ code }) => code === 'cloth.oneWayCrosswise')
     .slice(0, 1);
 
-/** Each skirt in the way that takes least of it by hand; null where one can't be laid at all. */
+/** Each skirt in the way that takes least of it by hand where it is laid; null where one can't be laid at all. */
 function leastByHand(
   skirts: readonly HandSkirt[],
   laid: readonly HandLaid<HandSkirt>[],
   { fabric, lengths }: ClothJob,
 ): Figure<Mm> | null {
-  const least = skirts.map((skirt) => ({
-    after: leastOf(skirt.lays, fabric)?.clothAfter.value ?? NaN,
-    from: lengths[laid.find(({ of }) => of === skirt)?.length ?? -1],
-  }));
+  const least = skirts.map((skirt) => {
+    const at = laid.find(({ of }) => of === skirt)?.length ?? -1;
+    const least = leastOf(skirt.on(at), fabric) ?? leastOf(skirt.lays, fabric);
+    return {
+      after: least?.clothAfter.value ?? NaN,
+      from: lengths[at],
+    };
+  });
   return least.some(({ after }) => Number.isNaN(after)) ? null : takenBefore(least, 'cloth.byHand', fabric);
 }

@@ -31,11 +31,32 @@ describe('a skirt that a length at hand is long enough for', () => {
     expect(doubled?.toBuy.value).toBeGreaterThan(0);
   });
 
-  test('is not by hand where the length is narrower, spoilt, or shrinks too much', () => {
+  test('is laid over the width that the length has after its wash, wider or narrower than the bolt', () => {
+    const acrossOn = (length: object, cloth: object = {}): number | null => {
+      const { chosen } = cut({ lengths: [{ length: '10 yd', ...length }], bolt: false, ...cloth }).cloth;
+      return chosen.from && chosen.table.layers === 1 ? chosen.table.across : null;
+    };
+    const open = { lay: 'open' };
+    expect(acrossOn({}, open)).toBeCloseTo(44 * 25.4, 6);
+    expect(acrossOn({ width: '40 in' }, open)).toBeCloseTo(40 * 25.4, 6);
+    expect(acrossOn({ width: '60 in' }, open)).toBeCloseTo(60 * 25.4, 6);
+    const raw = { ...open, washed: false, change: { lengthwise: 0, crosswise: 5 } };
+    expect(acrossOn({}, raw)).toBeCloseTo(0.95 * 44 * 25.4, 6);
+    expect(acrossOn({ washed: true }, raw)).toBeCloseTo(44 * 25.4, 6);
+  });
+
+  test('fits on a length that is wide enough where the bolt is not', () => {
+    const narrow = { width: '16 in', lay: 'open' };
+    expect(cut(narrow).cloth.chosen.fits).toBe(false);
+    const { chosen } = cut({ ...narrow, lengths: [{ length: '5 yd', width: '60 in' }] }).cloth;
+    expect([chosen.fits, chosen.from !== null, chosen.toBuy.value]).toEqual([true, true, 0]);
+  });
+
+  test('is not by hand where the length is too narrow, spoilt, or shrinks too much', () => {
     const long = { length: '10 yd' };
     const spoilt = { along: '0 in', across: '0 in', length: '1 in', width: '1 in' };
     for (const each of [
-      { ...long, width: '40 in' },
+      { ...long, width: '12 in' },
       { ...long, flaws: [spoilt] },
     ])
       expect(cut({ lengths: [each] }).cloth.chosen.from).toBeNull();
@@ -57,13 +78,13 @@ describe('where there is no more of the cloth', () => {
     expect(cut({ have: '4 yd' }).cloth.chosen.toBuy.value).toBe(0);
   });
 
-  test('why: a length that is long enough may be narrower or spoilt', () => {
+  test('why: a length that is long enough may be too narrow or spoilt', () => {
     const whyOf = (length: object): unknown =>
       cut({ bolt: false, lengths: [length] }).notices.find(
         ({ notice }) => notice.code === 'cloth.notEnoughFor',
       )?.notice.params['why'];
     expect(whyOf({ length: '1 yd' })).toBe('short');
-    expect(whyOf({ length: '4 yd', width: '36 in' })).toBe('unlike');
+    expect(whyOf({ length: '4 yd', width: '12 in' })).toBe('unlike');
   });
 
   test('what can’t be had is not advised to be bought', () => {

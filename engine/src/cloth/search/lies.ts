@@ -31,11 +31,13 @@ export const liesAs = (piece: LaidPiece, { shape }: Panel): Lies | null => turne
 
 /**
  * How a panel lies that was cut folded, seen from above: itself, its image through the other layer, or the whole of which half
- * lies against a fold at the lower edge.
+ * lies against a fold at the lower edge. Of two that are each other's image either may be uppermost; of two alike the second is
+ * the image.
  */
-export function liesFolded(piece: LaidPiece, { shape }: Panel): Lies | null {
+export function liesFolded(piece: LaidPiece, { shape }: Panel, at: number): Lies | null {
   if (piece.onFold) return unfoldedFrom(piece, shape.cut);
-  return turnedOver(piece, shape.cut, 1) ?? turnedOver(piece, shape.cut, -1);
+  const side = at === 0 ? 1 : -1;
+  return turnedOver(piece, shape.cut, side) ?? turnedOver(piece, shape.cut, side === 1 ? -1 : 1);
 }
 
 /** A rectangle covers itself both ways: then it lies as it is said to. */

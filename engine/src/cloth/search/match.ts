@@ -6,10 +6,15 @@ import type { Fabric, Pattern } from '../fabric.ts';
 import type { PanelSeam, Wanted } from '../job/found.ts';
 import type { Lying } from './lying.ts';
 import { joinOf, type Join } from './seamJoin.ts';
-import type { Variant } from './variants.ts';
 
 /** Where a piece's own origin may lie so that the pattern meets; null where it may lie anywhere. */
 export type Phases = (lying: Lying) => Phase | null;
+
+/** Where a line of the pattern passes on the strip. */
+interface PatternOn {
+  readonly along: number;
+  readonly across: number;
+}
 
 interface Phase {
   /** On the piece as it stands: a line or crossing of the pattern passes there. */
@@ -28,36 +33,21 @@ export const FREE: Phases = () => null;
  * of the first panel of each round, a band through its first seam, and every other panel as its neighbour asks. Stripes
  * and bands are taken to look the same from both sides of their line, as they do where a cloth has no way up.
  */
-export function phasesOn({ pattern, selvage }: Fabric, wanted: readonly Wanted[]): Phases {
+export function phasesOn({ pattern }: Fabric, wanted: readonly Wanted[], at: PatternOn): Phases {
   if (!pattern?.match || (pattern.across === null && pattern.along === null)) return FREE;
   const found = wanted.map(({ wearer, seams }) => ({ wearer, lines: linesOf(seams, pattern) }));
-  const lattice = {
-    ...(pattern.along === null ? {} : { x: { step: pattern.along, at: pattern.at.along } }),
-    ...(pattern.across === null
-      ? {}
-      : { y: { step: pattern.across, at: pattern.at.across - selvage.value } }),
-  };
-  return ({ wearer, cutting, stance }) => {
+  const x = pattern.along === null ? {} : { x: { step: pattern.along, at: at.along } };
+  const y = pattern.across === null ? {} : { y: { step: pattern.across, at: at.across } };
+  return ({ wearer, cutting, stance, onFold }) => {
     // Only where the cloth's length runs down the panel do its stripes do so too.
     if (stance !== 'along') return null;
     const panel = cutting.copies[0]?.panels[0];
     const line =
       panel && found.find((each) => each.wearer === wearer && each.lines.has(panel))?.lines.get(panel);
+    // What lies on a fold has no choice across.
+    const lattice = onFold === 'along' ? x : { ...x, ...y };
     return line ? { origin: onStanding(panel, line), lattice } : null;
   };
-}
-
-/**
- * Whether bands meet on cloth that is folded lengthwise, its two layers band on band: no panel is cut besides, and all that are cut
- * at once ask for a band at the same place.
- */
-export function mayBeFolded({ lying, loose }: Variant, phases: Phases, { pattern }: Fabric): boolean {
-  if (loose.some(({ cutting }) => cutting.copies.some(({ panels }) => panels.length > 0))) return false;
-  return lying.every((each) => {
-    const { cut, copies } = each.cutting;
-    const places = copies.map((copy) => phases({ ...each, cutting: { cut, copies: [copy] } })?.origin.x ?? 0);
-    return places.every((x) => apart(x - (places[0] ?? x), pattern?.along ?? null) <= MEETS / 2);
-  });
 }
 
 /** A place of a panel's sheet on the panel as it stands with its length along the bolt. */

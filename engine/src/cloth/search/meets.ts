@@ -5,6 +5,7 @@ import { mm, type Mm } from '../../units/index.ts';
 import { figure } from '../codes.ts';
 import type { FoundCloth, PanelSeam, Wanted } from '../job/found.ts';
 import { liesFolded, type OnTable } from './lies.ts';
+import { linesOn } from './linesOn.ts';
 import { apart } from './match.ts';
 import { joinOf, pairsAlong } from './seamJoin.ts';
 
@@ -21,7 +22,7 @@ export interface SeamMeet {
 /**
  * Whether stripes and bands meet at each seam, read off the pieces as they are drawn on the table: nothing of how they
  * were placed is asked. At places along the stitching, the same distance from the hem on both panels, the pattern has
- * run on or is mirrored. Of what is cut through two layers, folded lengthwise, bands are read: they lie on one another.
+ * run on or is mirrored. Of what is cut through two layers both are read: the pattern of the one lies on that of the other.
  * Seams whose panels are not found are left out.
  */
 export function seamMeets(
@@ -35,9 +36,12 @@ export function seamMeets(
     one.name === other.name && one.number === other.number;
   const placesOf = (wearer: string, panel: Panel): OnTable | null => {
     for (const table of tables)
-      for (const piece of table.pieces)
-        if (piece.wearer === wearer && piece.panels.some((each) => isSame(each, panel)))
-          return liesFolded(piece, panel)?.at ?? null;
+      for (const piece of table.pieces) {
+        const at = piece.panels.findIndex((each) => isSame(each, panel));
+        if (piece.wearer !== wearer || at < 0) continue;
+        const lies = liesFolded(piece, panel, at);
+        return lies && fromLines(lies.at, linesOn(table, pattern));
+      }
     return null;
   };
   return wanted.flatMap(({ wearer, seams }) =>
@@ -50,13 +54,21 @@ export function seamMeets(
         after: after(pair.after),
       }));
       const off = Math.max(
-        farthest(pairs, ({ x }) => x - pattern.at.along, pattern.along),
-        farthest(pairs, ({ y }) => y - pattern.at.across, pattern.across),
+        farthest(pairs, ({ x }) => x, pattern.along),
+        farthest(pairs, ({ y }) => y, pattern.across),
       );
       return [{ wearer, seam, whole: join.whole, off: figure.length(mm(off), 'cloth.matchedWithin') }];
     }),
   );
 }
+
+/** Places as they are seen from a line or crossing of the pattern. */
+const fromLines =
+  (places: OnTable, { along, across }: ReturnType<typeof linesOn>): OnTable =>
+  (at) => {
+    const { x, y } = places(at);
+    return { x: x - along, y: y - across };
+  };
 
 /** Along a whole seam the pattern either runs on or is mirrored: the better of the two. */
 function farthest(

@@ -16,9 +16,10 @@ export function countsOf(cuttings: readonly Cutting[]): Params[] {
   return [...counts].map(([piece, many]) => ({ piece, count: many }));
 }
 
-/** Whose seam it is, and its two panels, each by its name and its number. */
+/** Whose seam it is, and its two panels, each by its name and its number; whether one panel closes on itself there. */
 export const seamParams = (wearer: string, { before, after }: PanelSeam): Params => ({
   wearer: wearer || 'nobody',
+  closes: before === after ? 'yes' : 'no',
   before: `panel ${before.name}`,
   beforeNumber: before.number,
   after: `panel ${after.name}`,

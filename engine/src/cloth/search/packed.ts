@@ -10,7 +10,8 @@ import type { ClothJob, FoundCloth, FoundTable } from '../job/found.ts';
 import { handStart, type HandPlaced } from './handStart.ts';
 import { looseOn } from './loose.ts';
 import { breadthOf, lotsOf, packLots, placedOf, relaxed, type Lot } from './lots.ts';
-import { mayBeFolded, MEETS, phasesOn } from './match.ts';
+import { foldsOn, patternOn } from './foldOn.ts';
+import { MEETS, phasesOn } from './match.ts';
 import { seamMeets } from './meets.ts';
 import { boundOf } from '../job/bound.ts';
 import { aboutPrint } from '../job/print.ts';
@@ -20,7 +21,7 @@ import { pooled } from './pooled.ts';
 import { pressed } from './pressed.ts';
 import { isSameRun, placementsOf, type Run } from './run.ts';
 import { partOf, shared } from './shares.ts';
-import { stripOf, type Strip } from './strip.ts';
+import { stripOf, type FoldOn, type Strip } from './strip.ts';
 import { looseOpened } from './looseOpened.ts';
 import { beyond, tablesOf } from './tables.ts';
 import { inSingleLayer, onItsSide, variantsOf, type Variant } from './variants.ts';
@@ -52,9 +53,14 @@ export function packed(
 ): FoundCloth {
   const { job, hand } = known;
   const { fabric, wanted } = job;
-  const strip = stripOf(job, way);
-  const phases = phasesOn(fabric, wanted);
   const meets = fabric.pattern?.match === true;
+  const isFolded = meets && way !== 'open';
+  const all = variantsOf(job, way);
+  const foldOn = isFolded ? bestFold(all, job) : 'line';
+  const variants = isFolded ? all.filter((each) => foldsOn(each, wanted, fabric).includes(foldOn)) : all;
+  if (variants.length === 0) return assembled(known, nothing([problem('cloth.matchInOneLayer')]));
+  const strip = stripOf(job, way, foldOn);
+  const phases = phasesOn(fabric, wanted, patternOn(fabric, way, strip, foldOn));
   const run = (variant: Variant, start: Run['start']): Run => {
     const lots = lotsOf(variant.lying, fabric, phases).map((lot) => relaxed(lot, strip));
     const fits = (lot: Lot): boolean => breadthOf(lot) <= strip.width + HAIR;
@@ -74,10 +80,6 @@ export function packed(
       start,
     };
   };
-  const variants = variantsOf(job, way).filter(
-    (each) => !meets || way === 'open' || mayBeFolded(each, phases, fabric),
-  );
-  if (variants.length === 0) return assembled(known, nothing([problem('cloth.matchInOneLayer')]));
   const runs: Run[] = variants.map((variant) => run(variant, null));
   const started = way === 'open' && hand ? startOf(hand, job, strip) : null;
   if (started) {
@@ -201,7 +203,11 @@ export function packed(
     const so = effort.spent?.() ?? 0;
     const { lots } = best.run;
     const placements = hasLengths
-      ? pressed(packing.placements, { lots, strip, known, meetings }, partOf(effort, so, so + PRESSED))
+      ? pressed(
+          packing.placements,
+          { lots, strip, known, foldOn, meetings },
+          partOf(effort, so, so + PRESSED),
+        )
       : packing.placements;
     return concluded(best.run, { ...packing, placements, evaluations: 0 });
   };
@@ -213,6 +219,15 @@ export function packed(
   bounds.set(best.run, further.lowerBound);
   evaluations += further.evaluations;
   return found(further);
+}
+
+/** Where the fold is to lie on a pattern: as most variants may have it; of two that are as good where more of the cloth lies double. */
+function bestFold(variants: readonly Variant[], job: ClothJob): FoldOn {
+  const many = (on: FoldOn): number =>
+    variants.filter((each) => foldsOn(each, job.wanted, job.fabric).includes(on)).length;
+  const width = (on: FoldOn): number => stripOf(job, 'lengthwise fold', on).width;
+  const more = many('between') - many('line') || width('between') - width('line');
+  return more > 0 ? 'between' : 'line';
 }
 
 /** Laid by hand, skirt after skirt or all at once: what takes less. */

@@ -1,11 +1,11 @@
 import { boundsOf } from '../../geometry/index.ts';
-import type { Meetings, Placement } from '../../packing/index.ts';
+import type { Meetings, PackingItem, Placement } from '../../packing/index.ts';
 import type { ClothEffort } from './effort.ts';
 import type { Known } from './known.ts';
 import { packLots, type Lot } from './lots.ts';
 import { placedAt } from './lying.ts';
 import { partOf } from './shares.ts';
-import { stripOf, type Laid, type Strip } from './strip.ts';
+import { stripOf, type FoldOn, type Laid, type Strip } from './strip.ts';
 import { liesOn } from './tables.ts';
 
 /** What binary fractions make longer is no longer. */
@@ -18,6 +18,7 @@ interface Packed {
   readonly lots: readonly Lot[];
   readonly strip: Strip;
   readonly known: Pick<Known, 'job' | 'way'>;
+  readonly foldOn: FoldOn;
   readonly meetings: Meetings;
 }
 
@@ -37,16 +38,20 @@ export function pressed(placements: readonly Placement[], packed: Packed, effort
   );
 }
 
+/** Where the pattern lies across a length that is moved across by so much. */
+const moving = ({ lattice }: PackingItem, by: number): Pick<PackingItem, 'lattice'> =>
+  lattice?.y ? { lattice: { ...lattice, y: { ...lattice.y, at: lattice.y.at + by } } } : {};
+
 /** New places of the pieces on one length, by their place in the list; null where they would reach farther. */
 function pressedOn(
   laid: Laid,
   placements: readonly Placement[],
-  { lots, known: { job, way }, meetings }: Packed,
+  { lots, known: { job, way }, foldOn, meetings }: Packed,
   effort: Share,
 ): Map<number, Placement> | null {
   const boxOf = (placement: Placement) => boundsOf(placedAt(lots[placement.item]?.outline ?? [], placement));
   const on = [...placements.entries()].filter(([, placement]) => liesOn(boxOf(placement), laid));
-  const alone = stripOf({ ...job, lengths: [laid.from] }, way);
+  const alone = stripOf({ ...job, lengths: [laid.from] }, way, foldOn);
   const [there] = alone.lengths;
   if (!there || on.length === 0) return null;
   const moved = (placement: Placement, sign: 1 | -1): Placement => ({
@@ -57,7 +62,11 @@ function pressedOn(
   const start = on.map(([, placement]) => moved(placement, 1));
   const demanded = lots.map((lot, item) => ({
     ...lot,
-    item: { ...lot.item, demand: start.filter((each) => each.item === item).length },
+    item: {
+      ...lot.item,
+      ...moving(lot.item, there.low - laid.low),
+      demand: start.filter((each) => each.item === item).length,
+    },
   }));
   const result = packLots(demanded, alone, job.fabric, effort, { start, meetings });
   if (!result.ok) return null;

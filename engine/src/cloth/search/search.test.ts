@@ -130,7 +130,7 @@ describe('a search', () => {
     };
     const job = jobFor({ width: '110 cm' }, raw);
     const { cloth } = planOf({ ...raw, cloth: { width: '110 cm' } });
-    const found = layByHand([{ wearer: 'wearer 1', lays: cloth.lays }], job, 'open');
+    const found = layByHand([{ wearer: 'wearer 1', lays: cloth.lays, on: () => cloth.lays }], job, 'open');
     expect(found.fits).toBe(true);
     expect(faultsOf(found, job).filter((fault) => fault.includes('share'))).toEqual([]);
   });

@@ -68,8 +68,7 @@ function handFound(known: Known): FoundCloth | null {
 /** Why a cloth can't be folded so. */
 function refusalOf({ fabric, lengths }: ClothJob, way: LayKind): Notice | null {
   if (way === 'open') return null;
-  if (fabric.pattern?.match === true && !(way === 'lengthwise fold' && fabric.pattern.across === null))
-    return problem('cloth.matchInOneLayer');
+  if (fabric.pattern?.match === true && way === 'double fold') return problem('cloth.matchInOneLayer');
   if (way !== 'crosswise fold') return null;
   if (fabric.oneWay) return problem('cloth.foldTurnsPrint');
   return lengths.some(({ length, flaws }) => length === null && flaws.length > 0)

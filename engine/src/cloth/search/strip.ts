@@ -29,6 +29,9 @@ export interface Strip {
   readonly sold: { readonly step: number; readonly least: number } | null;
 }
 
+/** Where a fold lies so that the pattern of the two layers falls on itself: on a line of it, or midway between two. */
+export type FoldOn = 'line' | 'between';
+
 /** Binary fractions may make a width a hair larger than the cloth it was cut from. */
 const HAIR = 0.002;
 
@@ -44,10 +47,24 @@ export const foldsOf = (way: LayKind): { readonly across: number; readonly along
   along: way === 'double fold' ? 4 : way === 'crosswise fold' ? 2 : 1,
 });
 
-/** Lays the lengths of a job end to end. */
-export function stripOf({ fabric, lengths, wanted }: ClothJob, way: LayKind): Strip {
+/**
+ * How far across a length that is folded lengthwise pieces may lie, from its selvage to the fold: half of it; where stripes
+ * have to meet, as far as the last place before that where they fall on themselves. The other layer reaches beyond.
+ */
+function halfOf(length: ClothLength, fabric: Fabric, on: FoldOn): number {
+  const { pattern, selvage } = fabric;
+  const half = usableOf(length, fabric) / 2;
+  if (pattern?.match !== true || pattern.across === null) return half;
+  const { across: step, at } = pattern;
+  const first = at.across - selvage.value + (on === 'line' ? 0 : step / 2);
+  return Math.max(0, first + step * Math.floor((half - first) / step + 1e-9));
+}
+
+/** Lays the lengths of a job end to end, folded as the way asks; along the cloth where its pattern falls on itself. */
+export function stripOf({ fabric, lengths, wanted }: ClothJob, way: LayKind, foldOn: FoldOn = 'line'): Strip {
   const folds = foldsOf(way);
-  const room = (length: ClothLength): number => usableOf(length, fabric) / folds.across;
+  const room = (length: ClothLength): number =>
+    folds.across === 2 ? halfOf(length, fabric, foldOn) : usableOf(length, fabric);
   const width = Math.max(1, ...lengths.map(room)) + HAIR;
   const spacing = fabric.between.value;
   const keepOut: Outline[] = [];

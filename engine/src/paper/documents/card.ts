@@ -22,6 +22,7 @@ import { cardFigures } from './cardParts/figures.ts';
 import { isCharted } from '../pictures/pieces/charted.ts';
 import { panelChart, partsTable } from './cardParts/pieces.ts';
 import { riseTexts } from './cardParts/rises.ts';
+import { noticeLead } from './noticeTexts.ts';
 import { documentOf, sheetOf, titleOf, type PaperInput } from './paperSet.ts';
 import { rowPlace, stripsText } from './strips.ts';
 
@@ -191,13 +192,13 @@ function rowsTable({ plan, speaker }: PaperInput): Block[] {
 
 function noticesBlock({ plan, speaker }: PaperInput): Block[] {
   if (plan.notices.length === 0) return [];
-  const { papers, levels } = speaker.words;
+  const { papers } = speaker.words;
   return [
     heading(3, papers.noticesHeading),
     list(
-      plan.notices.map(({ notice }) => [
-        bold(`${speaker.text(papers.lead, { what: levels[notice.level] })} `),
-        plain(speaker.notice(notice)),
+      plan.notices.map((each) => [
+        bold(`${speaker.text(papers.lead, { what: noticeLead(each, speaker) })} `),
+        plain(speaker.notice(each.notice)),
       ]),
       'dot',
     ),

@@ -63,8 +63,10 @@ export function clothBlocks(
 }
 
 /** Those skirts that what is at hand is enough for, where it is not for all: each length on a sheet of its own. */
-export const shelfBlocks = (cloth: PlannedCloth, speaker: Speaker, width: Mm): Block[] =>
-  sheets(cloth, speaker, width, [heading(2, shelfTitle(cloth, speaker))]);
+export const shelfBlocks = (cloth: PlannedCloth, speaker: Speaker, width: Mm): Block[] => [
+  ...sheets(cloth, speaker, width, [heading(2, shelfTitle(cloth, speaker))]),
+  ...unusedTexts(cloth, speaker).map((line) => paragraph(line)),
+];
 
 const sheets = (cloth: PlannedCloth, speaker: Speaker, width: Mm, above: readonly Block[] = []): Block[] =>
   tablesIn(cloth).flatMap((each) => [

@@ -1,6 +1,6 @@
 import { mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
-import { laidFromShelf, toldBeside, type ClassPlan, type HowMany } from '../../workshop/index.ts';
+import { besideLays, laidFromShelf, toldBeside, type ClassPlan, type HowMany } from '../../workshop/index.ts';
 import type { PaperDocument, PaperFonts } from '../drawing/index.ts';
 import {
   bold,
@@ -103,13 +103,11 @@ function shelfLines({ plan, shelf, speaker }: ClassPaperInput): Block[] {
 /** What of the cloths somebody should know; what is about a single skirt is on its own papers. */
 function noticeBlocks({ plan, shelf, speaker }: ClassPaperInput): Block[] {
   const { papers, levels } = speaker.words;
-  const said = toldBeside(plan, shelf)
-    .filter(({ label, notice }) => label === null || notice.level === 'problem')
-    .map(({ label, notice }) => [
-      bold(
-        `${speaker.text(papers.lead, { what: [levels[notice.level], label].filter(Boolean).join(' · ') })} `,
-      ),
-      plain(speaker.notice(notice)),
-    ]);
+  const said = besideLays(toldBeside(plan, shelf)).map(({ label, notice }) => [
+    bold(
+      `${speaker.text(papers.lead, { what: [levels[notice.level], label].filter(Boolean).join(' · ') })} `,
+    ),
+    plain(speaker.notice(notice)),
+  ]);
   return said.length === 0 ? [] : [list(said, 'dot')];
 }

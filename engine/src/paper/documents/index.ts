@@ -22,6 +22,7 @@ export {
   wayNotices,
   wayRemarks,
 } from './clothTexts.ts';
+export { noticeLead, ofCloth } from './noticeTexts.ts';
 export { lengthPictures } from './chalkBlocks.ts';
 export { shelfTexts } from './shelfTexts.ts';
 export { classLayPaper, classTitle, type ClassPaperInput } from './classLay.ts';

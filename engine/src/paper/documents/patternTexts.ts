@@ -1,4 +1,4 @@
-import { seamMeets, type FoundCloth, type FoundTable } from '../../cloth/index.ts';
+import { seamMeets, stripedFold, type FoundCloth, type FoundTable } from '../../cloth/index.ts';
 import { mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { isByEye, jobOf, type PlannedCloth } from '../../workshop/index.ts';
@@ -17,7 +17,26 @@ export function patternTexts(
   return [
     ...(across ? [said(workshop.stripesAt, across, tableEdges[table.top])] : []),
     ...(along ? [said(workshop.bandsAt, along, tableEdges[table.left])] : []),
-    ...(along && table.layers > 1 ? [workshop.bandsFolded] : []),
+    ...(along && table.right === 'fold' ? [workshop.foldOnBand] : []),
+    ...foldTexts(table, fabric, speaker),
+    ...((across || along) && table.layers > 1 ? [workshop.patternFolded] : []),
+  ];
+}
+
+/** Below this two selvages lie on one another. */
+const NOTHING = 0.5;
+
+/** Where cloth with stripes is folded lengthwise. */
+function foldTexts(table: FoundTable, fabric: FoundCloth['fabric'], speaker: Speaker): string[] {
+  const fold = stripedFold(table, fabric);
+  if (!fold) return [];
+  return [
+    speaker.text(speaker.words.workshop.stripesFolded, {
+      on: fold.on,
+      from: speaker.length(fold.from),
+      isBeyond: fold.beyond > NOTHING ? 'yes' : 'no',
+      beyond: speaker.length(fold.beyond),
+    }),
   ];
 }
 

@@ -1,4 +1,11 @@
-import { called, clothOf, pieceNames, type ClothPiece, type SkirtCloth } from '../../cloth/index.ts';
+import {
+  called,
+  clothOf,
+  pieceNames,
+  type ClothOptions,
+  type ClothPiece,
+  type SkirtCloth,
+} from '../../cloth/index.ts';
 import { point } from '../../geometry/index.ts';
 import type { SkirtPlan } from '../../plan/index.ts';
 import { mm, type Mm } from '../../units/index.ts';
@@ -21,8 +28,10 @@ export const washOfCloth = ({ which, options }: SkirtCloth): Ink =>
   which === 'own' ? inks.wash : mixed(inks.paper, options.colour.hex, TINGE);
 
 /** What a cloth is called: its name and colour. */
-export const clothCalled = ({ options }: Pick<SkirtCloth, 'options'>, speaker: Speaker): string =>
-  speaker.text(speaker.words.papers.clothCalled, called(options));
+export const clothCalled = (
+  { options }: { readonly options: Pick<ClothOptions, 'name' | 'colour'> },
+  speaker: Speaker,
+): string => speaker.text(speaker.words.papers.clothCalled, called(options));
 
 /** The cloth of a piece by what it is called, where the skirt has several; empty where it has one. */
 export const clothNamed = ({ cloths }: Cut, piece: ClothPiece, speaker: Speaker): string =>

@@ -10,6 +10,7 @@ export type CuttingSentence =
   | 'fold.wholePanels'
   | 'fold.grain'
   | 'fold.lengths'
+  | 'fold.pattern'
   | 'mark.chalkScrap'
   | 'mark.fromFold'
   | 'mark.fromCentre'

@@ -66,9 +66,9 @@ describe('the pattern of a cloth in a single layer', () => {
   });
 });
 
-test('where it is folded, or begins somewhere within, it is not known where the pattern lies', () => {
+test('where it is folded in four, or begins somewhere within, it is not known where the pattern lies', () => {
   const none = { across: null, along: null };
-  expect(repeatsOn({ ...table, layers: 2 }, fabric)).toEqual(none);
+  expect(repeatsOn({ ...table, layers: 4 }, fabric)).toEqual(none);
   expect(repeatsOn({ ...table, top: 'fold' }, fabric)).toEqual(none);
   expect(repeatsOn(table, { pattern: null })).toEqual(none);
   expect(repeatsOn({ ...table, where: 'beyond' }, fabric)).toEqual({

@@ -1,4 +1,4 @@
-import type { Fabric, FoundTable } from '../../../cloth/index.ts';
+import { linesOn, type Fabric, type FoundTable } from '../../../cloth/index.ts';
 import { point } from '../../../geometry/index.ts';
 import { mm } from '../../../units/index.ts';
 import { straight, type Ink, type Mark } from '../../drawing/index.ts';
@@ -16,22 +16,28 @@ export interface Repeat {
 
 /**
  * Where the lines of a pattern that has to meet pass over a table: stripes that run along it by how far across they lie, bands that
- * run across by how far along. Only cloth in a single layer, from its selvage, shows where they are, and of bands cloth that is
- * folded lengthwise; along it only from its own raw end.
+ * run across by how far along, each by the first of them. Only cloth in a single layer or folded once, from its selvage, shows
+ * where they are; along it only from its own raw end.
  */
 export function repeatsOn(
-  { layers, top, bottom, where }: Pick<FoundTable, 'layers' | 'top' | 'bottom' | 'where'>,
+  table: Pick<FoundTable, 'along' | 'layers' | 'top' | 'right' | 'where'>,
   { pattern }: Pick<Fabric, 'pattern'>,
 ): { readonly across: Repeat | null; readonly along: Repeat | null } {
-  const isShown = top.startsWith('selvage') && (layers === 1 || bottom === 'fold');
-  if (!pattern?.match || !isShown) return { across: null, along: null };
-  const { at, across, along } = pattern;
+  const { layers, top, where } = table;
+  if (!pattern?.match || !top.startsWith('selvage') || layers > 2) return { across: null, along: null };
+  const { across, along } = pattern;
   const isFromEnd = where === 'first' || where === 'another';
+  const at = linesOn(table, pattern);
   return {
-    across: across === null || layers > 1 ? null : { at: at.across, step: across },
-    along: along === null || !isFromEnd ? null : { at: at.along, step: along },
+    across: across === null ? null : firstOf(at.across, across),
+    along: along === null || !isFromEnd ? null : firstOf(at.along, along),
   };
 }
+
+const firstOf = (at: number, step: number): Repeat => ({
+  at: at - step * Math.floor(at / step + 1e-9),
+  step,
+});
 
 /** The lines of the pattern that pass over a stretch of the cloth. */
 export function patternLines(
