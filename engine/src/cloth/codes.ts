@@ -71,6 +71,7 @@ export type ClothNoticeCode =
   | 'cloth.changeIsRange'
   | 'cloth.layWished'
   | 'cloth.laidByHand'
+  | 'cloth.onNoLayout'
   | 'cloth.contrastNothing'
   | 'cloth.contrastAll'
   | 'cloth.shrinkApart'

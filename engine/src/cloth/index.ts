@@ -49,6 +49,7 @@ export type { ClothFigureCode, ClothNoticeCode } from './codes.ts';
 export { piecesOf, type WhichCloth } from './piecesOf.ts';
 export { clothJobOf, piecesIn, wantedOf } from './job/wanted.ts';
 export { layByHand } from './hand/layByHand.ts';
+export { onNoLayout } from './hand/tooShort.ts';
 export { laysOn } from './hand/laysOn.ts';
 export { searchCloth } from './search/search.ts';
 export { flawsBeyond } from './flaws.ts';

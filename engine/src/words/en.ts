@@ -1006,7 +1006,7 @@ export const en: Catalogue = {
     'cloth.noWay':
       '{wearer}: the pieces are too large for this cloth, whichever way it is laid. Take wider cloth, or a cut in more pieces.',
     'cloth.notEnoughFor':
-      '{wearer, select, nobody {} other {{wearer}: }}{needed} of cloth is needed, and {why, select, unlike {by hand no length at hand will do: one that is long enough is too narrow, or spoilt in places} other {no length at hand has so much left}}. {why, select, sought {} other {A closer lay may do with less, or use several lengths: look for one. Else }}{why, select, sought {Get} other {get}} more of it, or cut it from another cloth.',
+      '{wearer, select, nobody {} other {{wearer}: }}{needed} of cloth is needed, and {why, select, unlike {by hand no length at hand will do: one that is long enough is too narrow, or spoilt in places} none {there is none at hand, and no bolt to cut from} other {no length at hand has so much left}}. {why, select, sought {} none {} other {A closer lay may do with less, or use several lengths: look for one. Else }}{why, select, sought {Get} none {Get} other {get}} more of it, or cut it from another cloth.',
     'cloth.panelTooDeep':
       'A panel is {depth} from top to bottom and the cloth is {usable} wide after its wash: it can’t be cut with the waist on the selvage.',
     'cloth.panelTooWide': 'A panel is {width} wide and the cloth has {usable} after its wash.',
@@ -1030,6 +1030,8 @@ export const en: Catalogue = {
       'There is {have} of cloth and {needed} is needed before the wash. See what can be made of it, or get more.',
     'cloth.changeIsRange':
       'How much the cloth changes is only known as a range; its upper end is used. Wash a test square to save cloth.',
+    'cloth.onNoLayout':
+      'There is too little cloth for this skirt: it lies on no cutting layout. Get more of it, or another cloth, before you chalk.',
     'cloth.laidByHand':
       'Laid by hand, pieces touch, patterns fall as they do, and only one length is used. Look for a closer lay to have them met.',
     'cloth.contrastNothing':

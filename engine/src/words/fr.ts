@@ -1125,7 +1125,7 @@ export const fr: Catalogue = {
     'cloth.noWay':
       '{wearer} : les pièces sont trop grandes pour ce tissu, de quelque façon qu’on le pose. Prenez un tissu plus large, ou une coupe en plus de pièces.',
     'cloth.notEnoughFor':
-      '{wearer, select, nobody {} other {{wearer} : }}il faut {needed} de tissu, et {why, select, unlike {à la main aucun coupon ne convient\u00a0: celui qui est assez long est trop étroit, ou abîmé par endroits} other {aucun coupon n’en a autant de reste}}. {why, select, sought {} other {Un plan plus serré peut se contenter de moins, ou se servir de plusieurs coupons\u00a0: cherchez-en un. Sinon, }}{why, select, sought {Trouvez-en} other {trouvez-en}} plus, ou coupez la jupe dans un autre tissu.',
+      '{wearer, select, nobody {} other {{wearer} : }}il faut {needed} de tissu, et {why, select, unlike {à la main aucun coupon ne convient\u00a0: celui qui est assez long est trop étroit, ou abîmé par endroits} none {il n’y en a ni coupon, ni rouleau} other {aucun coupon n’en a autant de reste}}. {why, select, sought {} none {} other {Un plan plus serré peut se contenter de moins, ou se servir de plusieurs coupons\u00a0: cherchez-en un. Sinon, }}{why, select, sought {Trouvez-en} none {Trouvez-en} other {trouvez-en}} plus, ou coupez la jupe dans un autre tissu.',
     'cloth.panelTooDeep':
       'Un panneau fait {depth} de haut en bas, et le tissu {usable} de laize après lavage : il ne peut pas se couper la taille sur la lisière.',
     'cloth.panelTooWide': 'Un panneau fait {width} de large, et le tissu {usable} après lavage.',
@@ -1150,6 +1150,8 @@ export const fr: Catalogue = {
       'Il y a {have} de tissu, et il en faut {needed} avant lavage. Voyez ce qu’on peut en faire, ou trouvez-en plus.',
     'cloth.changeIsRange':
       'Le retrait du tissu n’est connu que par une fourchette ; c’est la valeur haute qui sert. Lavez un carré d’essai pour économiser du tissu.',
+    'cloth.onNoLayout':
+      'Il y a trop peu de tissu pour cette jupe\u00a0: elle n’est sur aucun plan de coupe. Trouvez-en plus, ou un autre tissu, avant de tracer.',
     'cloth.laidByHand':
       'Placées à la main, les pièces se touchent, les motifs tombent comme ils viennent, et une seule longueur sert. Cherchez un plan serré pour en tenir compte.',
     'cloth.contrastNothing':

@@ -83,6 +83,7 @@ describe('where there is no more of the cloth', () => {
       cut({ bolt: false, lengths: [length] }).notices.find(
         ({ notice }) => notice.code === 'cloth.notEnoughFor',
       )?.notice.params['why'];
+    expect(cut({ bolt: false }).notices.map(({ notice }) => notice.params['why'])).toContain('none');
     expect(whyOf({ length: '1 yd' })).toBe('short');
     expect(whyOf({ length: '4 yd', width: '12 in' })).toBe('unlike');
   });

@@ -126,6 +126,11 @@ describe('a pattern that has to meet, folded once', () => {
     expect(table && stripedFold(table, found.fabric)?.on).toBe('line');
   });
 
+  test('where two that are cut at once ask for stripes at different places they are cut in one layer', () => {
+    const { found } = laidOn(patterns.stripes, { cut: { kind: 'gathered' } }, 'crosswise fold');
+    expect(found.notices.map(({ code }) => code)).toEqual(['cloth.matchInOneLayer']);
+  });
+
   test('on lengths of several widths each is folded where its own stripes fall on themselves', () => {
     const raw: RawRequest = {
       cut: { kind: 'gored', gores: 8 },

@@ -1,4 +1,4 @@
-import { layFound, type ClothPlan, type WhichCloth } from '../../cloth/index.ts';
+import { layFound, onNoLayout, type ClothPlan, type WhichCloth } from '../../cloth/index.ts';
 import type { SkirtPlan } from '../../plan/index.ts';
 import { laidFromShelf, type PlannedCloth, type PlannedSkirt } from '../../workshop/index.ts';
 import type { PaperDocument } from '../drawing/index.ts';
@@ -22,13 +22,15 @@ export function classCards(input: ClassPaperInput): PaperDocument {
   return { title: `${classTitle(input)} · ${paper}`, language: speaker.language, date, pages };
 }
 
-/** A skirt of a class under its label there, its pieces lying as they lie there. */
+/** A skirt of a class under its label there, its pieces lying as they lie there; that they lie nowhere is told. */
 function asInClass(skirt: PlannedSkirt, cloths: readonly PlannedCloth[]): SkirtPlan {
   const { label, plan } = skirt;
+  const layOf = (which: WhichCloth) =>
+    cloths.find(({ shares }) => shares.some((each) => each.skirt === skirt && each.which === which))?.chosen;
+  const shares = cloths.flatMap((cloth) => cloth.shares.filter((each) => each.skirt === skirt));
+  const isLaid = shares.every(({ which }) => layOf(which)?.fits === true);
   const lying = (which: WhichCloth, before: ClothPlan): ClothPlan => {
-    const found = cloths.find(({ shares }) =>
-      shares.some((each) => each.skirt === skirt && each.which === which),
-    )?.chosen;
+    const found = layOf(which);
     if (!found?.fits) return before;
     const tables = found.tables.map((table) => ({
       ...table,
@@ -42,6 +44,9 @@ function asInClass(skirt: PlannedSkirt, cloths: readonly PlannedCloth[]): SkirtP
     cloth: lying('own', plan.cloth),
     lining: plan.lining && lying('lining', plan.lining),
     contrast: plan.contrast.map((each) => ({ ...each, cloth: lying(each.at, each.cloth) })),
-    notices: plan.notices.filter(({ stage }) => stage !== 'cloth'),
+    notices: [
+      ...(isLaid ? [] : [{ stage: 'cloth' as const, notice: onNoLayout, of: null }]),
+      ...plan.notices.filter(({ stage }) => stage !== 'cloth'),
+    ],
   };
 }

@@ -67,6 +67,17 @@ describe('cloth that is not enough for all', () => {
     expect(textOf(classLayPaper({ plan, shelf: [], speaker, fonts, date: null }))).not.toContain('1 · Robin');
   });
 
+  test('a card says of whose pieces no layout is drawn', () => {
+    const { pages } = classCards({ plan, shelf, speaker, fonts, date: null });
+    const said = pages.map(({ drawing }) =>
+      placedTexts(drawing.marks)
+        .map(({ text }) => text)
+        .join(' '),
+    );
+    const isTold = said.map((text) => text.includes('it lies on no cutting layout'));
+    expect(isTold).toEqual([false, true, true]);
+  });
+
   test('machines are told how they lie', () => {
     const [answer] = layDocument(plan, speaker, shelf).shelf;
     expect(answer?.laid.map(({ skirts }) => skirts)).toEqual([['Robin']]);

@@ -32,7 +32,14 @@ const filled = (rings: readonly Ring[]): Paths64 => union(rings.map(whole), Fill
 const areaOf = (paths: Paths64): number => Math.abs(areaPaths(paths)) / UNITS ** 2;
 
 /** Where a point of a folded table lies on each layer: written down for each fold anew, by what a maker sees at its edges. */
-function layers({ layers: count, left, right, bottom, along, across }: FoundTable): ((ring: Ring) => Ring)[] {
+export function onLayers({
+  layers: count,
+  left,
+  right,
+  bottom,
+  along,
+  across,
+}: FoundTable): ((ring: Ring) => Ring)[] {
   const at = (place: (x: number, y: number) => readonly [number, number]) => (ring: Ring) =>
     ring.map((corner) => {
       const [x, y] = place(corner.x, corner.y);
@@ -63,7 +70,7 @@ export function openedFaults(found: FoundCloth, job: ClothJob): string[] {
   const cut = new Map<FoundTable['from'], Paths64[]>();
   for (const [i, table] of found.tables.entries()) {
     const opened = table.pieces.map((piece) => {
-      const rings = layers(table).map((layer) => layer(ringOf(piece.outline)));
+      const rings = onLayers(table).map((layer) => layer(ringOf(piece.outline)));
       return piece.onFold ? pairsOf(rings).map(filled) : rings.map((ring) => filled([ring]));
     });
     for (const [j, piece] of table.pieces.entries())
