@@ -5,5 +5,8 @@
 export const runs = (short: number): number =>
   Math.ceil(short * Math.max(1, Number(process.env['PROPERTY_RUNS'] ?? 1)));
 
-/** How long such a test may take: `test('…', patience, () => …)`. */
-export const patience = { timeout: runs(30_000) };
+/**
+ * How long such a test may take: `test('…', patience, () => …)`. Several times what the longest takes on a slow machine with others beside it:
+ * it is there for what never ends.
+ */
+export const patience = { timeout: runs(120_000) };
