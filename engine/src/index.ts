@@ -65,6 +65,7 @@ export {
   searchPlan,
   searchClass,
   toldBeside,
+  toldOf,
   withFound,
   withLays,
 } from './workshop/index.ts';

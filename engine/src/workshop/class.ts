@@ -88,7 +88,7 @@ export function noticed(plan: Omit<ClassPlan, 'notices'>): ClassPlan {
     notices.map((each): ClassNotice => ({ ...each, label, cloth })),
   );
   const ofCloths = plan.cloths.flatMap(({ name, options, chosen }) =>
-    [...flawsBeyond(options), ...chosen.notices].map((notice: Notice): ClassNotice => ({
+    [...flawsBeyond(options), ...toldOf(chosen)].map((notice: Notice): ClassNotice => ({
       stage: 'cloth',
       notice,
       of: null,
@@ -100,6 +100,10 @@ export function noticed(plan: Omit<ClassPlan, 'notices'>): ClassPlan {
   const at = (level: Notice['level']): ClassNotice[] => all.filter(({ notice }) => notice.level === level);
   return { ...plan, notices: [...at('problem'), ...at('caution')] };
 }
+
+/** What there is to know of a lay; of one that does not fit, only why: how it would be cut is nothing to mind. */
+export const toldOf = ({ fits, notices }: FoundCloth): readonly Notice[] =>
+  fits ? notices : notices.filter(({ level }) => level === 'problem');
 
 /** Whether the class carries a wish that can't be met. */
 export const classHasProblems = ({ notices }: ClassPlan): boolean =>

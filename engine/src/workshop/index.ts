@@ -1,6 +1,7 @@
 export {
   classHasProblems,
   isByEye,
+  toldOf,
   withFound,
   type ClassNotice,
   type ClassPlan,

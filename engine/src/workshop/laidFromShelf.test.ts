@@ -99,3 +99,11 @@ test('beside the lays it is told what of a skirt is cut from no such cloth, and 
   expect(told[0]?.notice.params['cloth']).toBe('red');
   expect(plan.notices.length).toBeGreaterThan(told.length);
 });
+
+test('of cloth that is too little it is not told how it would be cut', () => {
+  const navy = { bolt: false, lengths: [{ length: '20 cm' }], pattern: { across: '4 cm' } };
+  const plan = planClass(classOf({ cloths: { navy }, skirts: [child, child] }));
+  expect(plan.cloths[0]?.chosen.notices.map(({ code }) => code)).toContain('cloth.byEye');
+  const told = plan.notices.filter(({ label }) => label === null).map(({ notice: { code } }) => code);
+  expect(new Set(told)).toEqual(new Set(['cloth.notEnoughFor']));
+});

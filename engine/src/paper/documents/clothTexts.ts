@@ -2,7 +2,7 @@ import { boughtFor, clothJobOf, type FoundCloth, type FoundTable, type Rest } fr
 import type { Figure } from '../../figure/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { clothCalled } from '../pictures/clothInks.ts';
-import { shortOf, type PlannedCloth } from '../../workshop/index.ts';
+import { shortOf, toldOf, type PlannedCloth } from '../../workshop/index.ts';
 
 /** What a cloth is called, on paper and in a table. */
 export const clothName = ({ name, options, shares }: PlannedCloth, speaker: Speaker): string =>
@@ -139,14 +139,14 @@ export const wayWords = (way: FoundCloth, speaker: Speaker): string[] => [
 ];
 
 /** What there is to know of a way; of one that does not fit, why. */
-export function wayNotices({ fits, notices }: FoundCloth, speaker: Speaker): string[] {
-  if (fits) return notices.map(speaker.notice);
-  const problems = notices.filter(({ level }) => level === 'problem');
+export function wayNotices(way: FoundCloth, speaker: Speaker): string[] {
+  const told = toldOf(way);
+  if (way.fits) return told.map(speaker.notice);
   // What somebody of a class would need is told once, not of every way.
-  const short = problems.filter((each) => shortOf(each) !== null);
+  const short = told.filter((each) => shortOf(each) !== null);
   const skirts = short.map(shortOf).join(', ');
   return [
-    ...problems.filter((each) => !short.includes(each)).map(speaker.notice),
+    ...told.filter((each) => !short.includes(each)).map(speaker.notice),
     ...(skirts === '' ? [] : [speaker.text(speaker.words.workshop.tooLittleFor, { skirts })]),
   ];
 }
