@@ -7,7 +7,7 @@ export default defineConfig({
   ssr: { resolve: { conditions: ['source'] } },
   test: {
     // Property tests and surveys share two cores: a loaded machine is no failure.
-    testTimeout: 60_000,
+    testTimeout: 120_000,
     // Left to itself the runner keeps one core free.
     maxWorkers: '100%',
     // The engine is read once for each worker, not once for each file; no test changes what another sees.

@@ -13,6 +13,13 @@ export interface Pattern {
   readonly match: boolean;
 }
 
+/** What a pattern that has to meet is made of; null where none has to. */
+export function patternKind({ pattern }: Pick<Fabric, 'pattern'>): 'stripes' | 'bands' | 'checks' | null {
+  if (pattern?.match !== true) return null;
+  if (pattern.across === null) return pattern.along === null ? null : 'bands';
+  return pattern.along === null ? 'stripes' : 'checks';
+}
+
 /** The cloth as it will lie on the table after its wash. */
 export interface Fabric {
   readonly lengthwise: Figure;

@@ -27,7 +27,7 @@ export {
   type ContrastName,
   type ContrastOptions,
 } from './contrast.ts';
-export { boughtFor, readFabric, type Fabric } from './fabric.ts';
+export { boughtFor, patternKind, readFabric, type Fabric } from './fabric.ts';
 export { clothOptions, layKinds, NARROWEST, type ClothOptions, type LayKind } from './options.ts';
 export type { ClothEffort } from './search/effort.ts';
 export type {

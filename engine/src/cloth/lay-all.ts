@@ -126,15 +126,22 @@ function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
     ...(asksForSearch(chosen, best) ? [caution('cloth.laidByHand')] : []),
     ...(wished ? [caution('cloth.layWished', { wished: chosen.lay, taken: best.kind })] : []),
     ...aboutPrint(fabric, best.kind, best.fits && best.printOnItsSide),
-    ...(best.fits && !best.from ? tooLittle(best, lays, chosen, { lengths, fabric }) : []),
+    ...(best.fits && !best.from
+      ? tooLittle(
+          best,
+          lengths.flatMap((_, at) => on(at)),
+          chosen,
+          { lengths, fabric },
+        )
+      : []),
   ];
   return { fabric, lays, chosen: best, notices };
 }
 
-/** That no length at hand has room for the skirt, where there is no more of the cloth. */
+/** That no length at hand has room for the skirt, where there is no more of the cloth; `there` is how it would be laid on them. */
 function tooLittle(
   best: Lay,
-  lays: readonly Lay[],
+  there: readonly Lay[],
   { have, bolt }: ClothOptions,
   job: Pick<ClothJob, 'lengths' | 'fabric'>,
 ): Notice[] {
@@ -142,11 +149,11 @@ function tooLittle(
     return [
       problem('cloth.notEnough', { needed: best.clothBefore, have: figure.length(have, 'cloth.have') }),
     ];
-  return bolt ? [] : [tooShort('', leastOf(lays, job.fabric) ?? best, job)];
+  return bolt ? [] : [tooShort('', leastOf(there, job.fabric) ?? best, job)];
 }
 
 /**
- * The lay that was asked for where it fits; else, for panels marked at the fold, the double fold that every
+ * Of what there is cloth for: the lay that was asked for where it fits; else, for panels marked at the fold, the double fold that every
  * maker can mark by hand; else the one that takes least. A one-way print is kept upright where that can be had;
  * then a lay that no cloth at hand is long enough for is passed over for one that some is.
  */
@@ -156,7 +163,9 @@ function choose(
   fabric: Fabric,
   foldFirst: boolean,
 ): Lay {
-  const fitting = lays.filter(({ fits }) => fits);
+  const able = lays.filter(({ fits }) => fits);
+  const there = chosen.bolt && chosen.have === undefined ? [] : able.filter(({ from }) => from !== null);
+  const fitting = there.length > 0 ? there : able;
   const asked = fitting.find(({ kind }) => kind === chosen.lay);
   if (asked) return asked;
   const straight = fabric.oneWay ? fitting.filter(({ printOnItsSide }) => !printOnItsSide) : fitting;

@@ -55,6 +55,24 @@ describe('a plan', () => {
     expect(new Set(planOf(raw).notices.map(({ of }) => of))).toEqual(new Set([null]));
   });
 
+  test('where there is no bolt, what can be cut from what is at hand is cut so, though its print lies on its side', () => {
+    // One of 649 random jobs: the plan wanted more of a bolt that there was none of.
+    const plan = planOf({
+      body: { waist: '43 in', hip: '50 in', waistToHem: '17 in' },
+      cut: { kind: 'tiered' },
+      cloth: {
+        width: '60 in',
+        washed: true,
+        oneWay: true,
+        bolt: false,
+        lengths: [{ length: '123.125 in', width: '35.25 in' }],
+      },
+    });
+    expect(plan.cloth.chosen.from).not.toBeNull();
+    expect(plan.cloth.chosen.printOnItsSide).toBe(true);
+    expect(hasProblems(plan)).toBe(false);
+  });
+
   // Common practice, no source.
   test('a 36 in hip marks 13½ in at the double fold', () => {
     expect(planOf().skirt.marks.waistQuarter.value).toBeCloseTo(inches(13.5), 9);

@@ -1,3 +1,4 @@
+import { patternKind } from '../cloth/index.ts';
 import type { NoticeParam } from '../figure/index.ts';
 import { boundsOf } from '../geometry/index.ts';
 import { mm } from '../units/index.ts';
@@ -154,18 +155,15 @@ const rawLength = ({ skirt: { panelLength, hemAllowance, waist } }: Bench) =>
 function foldSentences(bench: Bench): Sentence[] {
   const { table, more } = bench.cloth.chosen;
   const isSame = more.some(({ where, layers }) => where === 'another' && layers === table.layers);
-  return [
-    ...foldedOnce(bench),
-    ...(isOnPattern(bench) ? [say('fold.pattern')] : []),
-    ...(isSame ? [say('fold.lengths')] : []),
-  ];
+  return [...foldedOnce(bench), ...onPattern(bench), ...(isSame ? [say('fold.lengths')] : [])];
 }
 
-/** Whether the fold lies where the pattern of the two layers falls on itself: by hand nobody looks for that. */
-const isOnPattern = ({ cloth: { chosen, fabric, notices } }: Bench): boolean =>
-  fabric.pattern?.match === true &&
-  chosen.table.layers > 1 &&
-  notices.every(({ code }) => code !== 'cloth.laidByHand');
+/** That the fold lies where the pattern of the two layers falls on itself: by hand nobody looks for that. */
+function onPattern({ cloth: { chosen, fabric, notices } }: Bench): Sentence[] {
+  const pattern = patternKind(fabric);
+  const isByHand = notices.some(({ code }) => code === 'cloth.laidByHand');
+  return pattern && chosen.table.layers > 1 && !isByHand ? [say('fold.pattern', { pattern })] : [];
+}
 
 /** How one length of the cloth is put on the table. */
 function foldedOnce({ cloth, skirt }: Bench): Sentence[] {

@@ -1002,7 +1002,7 @@ export const en: Catalogue = {
     'cloth.flawBeyond':
       'Spoilt place {number} of length {at}{length, select, nobody {} other { (“{length}”)}} lies beyond that length: nothing goes round it. Measure it again, from the length’s beginning and from its edge.',
     'cloth.byEye':
-      'Laid by hand: {asked, select, pattern {the pattern does not meet} between {no room is kept between the pieces} other {the pattern does not meet, and no room is kept between the pieces}}. A lay that is looked for, in one layer or folded once, minds that.',
+      'Laid by hand: {asked, select, pattern {the pattern does not meet} between {no room is kept between the pieces} other {the pattern does not meet, and no room is kept between the pieces}}. A lay that is looked for, in one layer or folded once, minds that where it finds room.',
     'cloth.noWay':
       '{wearer}: the pieces are too large for this cloth, whichever way it is laid. Take wider cloth, or a cut in more pieces.',
     'cloth.notEnoughFor':
@@ -1295,7 +1295,7 @@ export const en: Catalogue = {
     'fold.wholePanels':
       'Chalk the centre line of each panel along the grain: panels that lie head to tail are marked whole, to both sides of it.',
     'fold.pattern':
-      'Fold on the pattern where the cutting layout says, even if the selvages then don’t meet; pin stripe on stripe and band on band through both layers.',
+      'Fold on the pattern where the cutting layout says, even if the selvages then don’t meet; pin {pattern, select, stripes {stripe on stripe} bands {band on band} other {stripe on stripe and band on band}} through both layers.',
     'fold.lengths': 'The other lengths of it lie the same way; each has its own cutting layout.',
     'fold.grain': 'Smooth every layer until the folds lie straight with no ripple.',
     'mark.chalkScrap': 'Try your chalk on a scrap of this cloth: it must brush or wash out.',
@@ -2259,14 +2259,14 @@ export const en: Catalogue = {
       'Numbers at the edges: how far along, from the {left} at the left. Numbers at the corners: how far across, from the {top} at the top. Chalk the corners, then join them; a curve is chalked by the chart of the piece, on the skirt’s card.',
     washedCaption: 'All distances are on the washed cloth.',
     stripesAt:
-      'Thin lines along: a stripe of the pattern {at} from the {edge} above, then one every {step}. Put one there.',
+      'Thin lines along: a stripe of the pattern {at} from the {edge} above, then one every {step}. Check that one lies there.',
     bandsAt:
       'Thin lines across: a band of the pattern {at} from the {edge} at the left, then one every {step}. Trim the end so that one lies there.',
     foldOnBand: 'The fold at the right lies along the middle of a band.',
     stripesFolded:
       'Fold {from} from the upper layer’s selvage, {on, select, line {along the middle of a stripe} other {midway between two stripes}}{isBeyond, select, yes {: the lower layer’s selvage lies {beyond} further out} other {, selvage on selvage}}. Only stripes that look the same from both sides may be folded so; cut others in one layer.',
     patternFolded:
-      'Fold so that the pattern lies on itself, and pin stripe on stripe and band on band through both layers before you chalk and cut.',
+      'Fold so that the pattern lies on itself, and pin {pattern, select, stripes {stripe on stripe} bands {band on band} other {stripe on stripe and band on band}} through both layers before you chalk and cut.',
     patternMeets: 'Read off this lay, at the stitching the pattern meets within {off} {seams}.',
     meetsWhole: '{count, plural, one {along # whole seam} other {along # whole seams}}',
     meetsNotch:
@@ -2296,7 +2296,7 @@ export const en: Catalogue = {
       '{cloth}: {count, plural, =0 {not one skirt} one {# skirt at most: {skirts}} other {# skirts at most, the smallest first: {skirts}}}',
     shelfLaid: '{cloth}, what is at hand, for {skirts}: {lay}',
     shelfOut:
-      '{cloth}: no room was found for {skirts}. {fits, select, yes {Buy what the lay names, add another length at hand} other {Add another length at hand}}, make a skirt shorter or less full, or look longer.',
+      '{cloth}: no room was found for {skirts}. {fits, select, byEye {Laid by hand, without what the cloth asks for, there is. Add another length at hand} yes {Buy what the lay names, add another length at hand} other {Add another length at hand}}, make a skirt shorter or less full, or look longer.',
   },
   command: {
     about: 'From one body to the papers of a ribbon skirt: what to chalk, buy, cut and sew.',

@@ -1121,7 +1121,7 @@ export const fr: Catalogue = {
     'cloth.flawBeyond':
       'L’endroit abîmé {number} du coupon {at}{length, select, nobody {} other { («\u00a0{length}\u00a0»)}} est au-delà de ce coupon\u00a0: rien ne l’évite. Mesurez-le encore, depuis le début du coupon et depuis son bord.',
     'cloth.byEye':
-      'Posé à la main : {asked, select, pattern {le motif ne se raccorde pas} between {rien n’est laissé entre les pièces} other {le motif ne se raccorde pas, et rien n’est laissé entre les pièces}}. Un plan cherché, en une épaisseur ou plié une fois, en tient compte.',
+      'Posé à la main : {asked, select, pattern {le motif ne se raccorde pas} between {rien n’est laissé entre les pièces} other {le motif ne se raccorde pas, et rien n’est laissé entre les pièces}}. Un plan cherché, en une épaisseur ou plié une fois, en tient compte s’il trouve la place.',
     'cloth.noWay':
       '{wearer} : les pièces sont trop grandes pour ce tissu, de quelque façon qu’on le pose. Prenez un tissu plus large, ou une coupe en plus de pièces.',
     'cloth.notEnoughFor':
@@ -1421,7 +1421,7 @@ export const fr: Catalogue = {
     'fold.wholePanels':
       'Tracez la ligne du milieu de chaque panneau dans le droit fil : les panneaux disposés tête-bêche se marquent entiers, des deux côtés de cette ligne.',
     'fold.pattern':
-      'Pliez sur le motif, là où le plan de coupe le dit, même si les lisières ne tombent pas ensemble\u00a0; épinglez rayure sur rayure et bande sur bande à travers les deux épaisseurs.',
+      'Pliez sur le motif, là où le plan de coupe le dit, même si les lisières ne tombent pas ensemble\u00a0; épinglez {pattern, select, stripes {rayure sur rayure} bands {bande sur bande} other {rayure sur rayure et bande sur bande}} à travers les deux épaisseurs.',
     'fold.lengths': 'Les autres longueurs se placent de même\u00a0; chacune a son plan de coupe.',
     'fold.grain': 'Lissez chaque épaisseur jusqu’à ce que les pliures soient droites, sans une vague.',
     'mark.chalkScrap':
@@ -2418,14 +2418,14 @@ export const fr: Catalogue = {
       'Nombres aux bords : la distance en long, à partir du bord de gauche ({left}). Nombres aux coins : la distance en travers, à partir du bord du haut ({top}). Tracez les coins, puis joignez-les ; une courbe se trace d’après le tableau de la pièce, sur la fiche de la jupe.',
     washedCaption: 'Toutes les distances sont sur le tissu lavé.',
     stripesAt:
-      'Lignes fines en long\u00a0: une rayure du motif à {at} du bord du haut ({edge}), puis une tous les {step}. Placez-en une là.',
+      'Lignes fines en long\u00a0: une rayure du motif à {at} du bord du haut ({edge}), puis une tous les {step}. Vérifiez qu’il y en a une là.',
     bandsAt:
       'Lignes fines en travers\u00a0: une bande du motif à {at} du bord de gauche ({edge}), puis une tous les {step}. Coupez le bout pour qu’une s’y trouve.',
     foldOnBand: 'La pliure, à droite, suit le milieu d’une bande.',
     stripesFolded:
       'Pliez à {from} de la lisière de l’épaisseur du dessus, {on, select, line {au milieu d’une rayure} other {à mi-chemin entre deux rayures}}{isBeyond, select, yes {\u00a0: la lisière du dessous dépasse de {beyond}} other {, lisière sur lisière}}. Seules des rayures pareilles des deux côtés se plient ainsi\u00a0; coupez les autres sur une seule épaisseur.',
     patternFolded:
-      'Pliez de sorte que le motif tombe sur lui-même, et épinglez rayure sur rayure et bande sur bande à travers les deux épaisseurs avant de tracer et de couper.',
+      'Pliez de sorte que le motif tombe sur lui-même, et épinglez {pattern, select, stripes {rayure sur rayure} bands {bande sur bande} other {rayure sur rayure et bande sur bande}} à travers les deux épaisseurs avant de tracer et de couper.',
     patternMeets: 'Lu sur ce plan, à la piqûre le motif se raccorde à {off} près {seams}.',
     meetsWhole:
       '{count, plural, one {sur toute la longueur de # couture} other {sur toute la longueur de # coutures}}',
@@ -2457,7 +2457,7 @@ export const fr: Catalogue = {
       '{cloth} : {count, plural, =0 {pas une jupe} one {# jupe au plus : {skirts}} other {# jupes au plus, les plus petites d’abord : {skirts}}}',
     shelfLaid: '{cloth}, ce qu’il y a, pour {skirts}\u00a0: {lay}',
     shelfOut:
-      '{cloth} : pas de place trouvée pour {skirts}. {fits, select, yes {Achetez ce que disent les plans de coupe, ajoutez un coupon} other {Ajoutez un coupon}}, raccourcissez une jupe ou faites-la moins ample, ou cherchez plus longtemps.',
+      '{cloth} : pas de place trouvée pour {skirts}. {fits, select, byEye {À la main, sans ce que demande le tissu, il y en a. Ajoutez un coupon} yes {Achetez ce que disent les plans de coupe, ajoutez un coupon} other {Ajoutez un coupon}}, raccourcissez une jupe ou faites-la moins ample, ou cherchez plus longtemps.',
   },
   command: {
     about: 'D’un corps aux papiers d’une jupe à rubans : quoi tracer, acheter, couper et coudre.',

@@ -64,7 +64,7 @@ export function isCloser(one: FoundCloth, other: FoundCloth): boolean {
 const reach = ({ fits, tables }: FoundCloth): number => (fits ? 2 : tables.length > 0 ? 1 : 0);
 
 /** Laid by hand on cloth that asks for more than hands keep: a pattern that meets, room between the pieces. */
-export const isByEye = ({ notices }: FoundCloth): boolean =>
+export const isByEye = ({ notices }: Pick<FoundCloth, 'notices'>): boolean =>
   notices.some(({ code }) => code === 'cloth.byEye');
 
 /** The plan with a lay of one cloth (by its key) and way in the place of what was known of that way, where it is closer. */

@@ -184,6 +184,24 @@ describe('a class is laid by hand at once', () => {
     expect(widthOf({ washed: true, width: '50 in' })).toBeCloseTo(50 * 25.4, 6);
   });
 
+  test('of what is at hand alone it is told what it would take there; of a class of one, why a way is none', () => {
+    const body = { waist: '29 in', hip: '36 in', waistToHem: '31 in' };
+    const planned = (length: object) =>
+      classPlanOf({
+        cloths: { red: { width: '60 in', bolt: false, lengths: [length] } },
+        skirts: [{ wearer: 'Robin', body, cut: { kind: 'gored', gores: 8 } }],
+      }).cloths[0];
+    const wide = planned({ length: '66 in', width: '80 in' });
+    const four = wide?.ways.find(({ kind }) => kind === 'double fold');
+    expect(four?.notices.map(({ code }) => code)).toEqual(['cloth.onlyTwoAlike']);
+    const taken = wide?.chosen.clothBefore.value ?? NaN;
+    const short = planned({ length: '20 in', width: '80 in' })?.chosen.notices ?? [];
+    const [needed] = short.flatMap(({ code, params }) =>
+      code === 'cloth.notEnoughFor' && typeof params['needed'] === 'object' ? [params['needed'].value] : [],
+    );
+    expect(needed).toBeLessThanOrEqual(taken + 1e-6);
+  });
+
   test('a cloth that two skirts name for other pieces is laid once, linings of one cloth too', () => {
     const tiered = { cut: { kind: 'tiered' }, contrast: [{ pieces: ['tier 1'], cloth: 'red' }] };
     const body = { waist: '29 in', hip: '36 in', waistToHem: '31 in' };

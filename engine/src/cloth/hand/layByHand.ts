@@ -28,6 +28,7 @@ export interface HandSkirt {
 export function layByHand(skirts: readonly HandSkirt[], job: ClothJob, kind: LayKind): FoundCloth {
   const { fabric, lengths } = job;
   const notices: Notice[] = [];
+  const hasBolt = lengths.some(({ length }) => length === null);
   // By itself a skirt that can't be laid so is not laid at all.
   const taken = (lays: readonly Lay[]): Lay | undefined => {
     const asked = lays.find((each) => each.kind === kind);
@@ -37,11 +38,20 @@ export function layByHand(skirts: readonly HandSkirt[], job: ClothJob, kind: Lay
   const able = skirts.flatMap((of): InTurn<HandSkirt>[] => {
     const { wearer, lays } = of;
     const on = (at: number): Lay | undefined => taken(of.on(at));
-    const anyhow = taken(lays) ?? lengths.map((_, at) => on(at)).find((lay) => lay !== undefined);
-    if (anyhow) return [{ of, on, anyhow }];
+    // What it would take is told of cloth that there is, or could be bought.
+    const anyhow = hasBolt
+      ? taken(lays)
+      : leastOf(
+          lengths.flatMap((_, at) => on(at) ?? []),
+          fabric,
+        );
+    const [first] = [anyhow, taken(lays), ...lengths.map((_, at) => on(at))].filter(
+      (lay) => lay !== undefined,
+    );
+    if (first) return [{ of, on, anyhow: first }];
     const asked = lays.find((each) => each.kind === kind);
     // Why is known of its own lay.
-    const why = wearer === '' ? asked?.notices.filter(({ level }) => level === 'problem') : undefined;
+    const why = skirts.length === 1 ? asked?.notices.filter(({ level }) => level === 'problem') : undefined;
     notices.push(...(why ?? [problem('cloth.noWay', { wearer })]));
     return [];
   });

@@ -114,7 +114,8 @@ export function packed(
       evaluations: evaluations + packing.evaluations,
       notices: [
         ...tooLarge([...unfit, ...wide], job),
-        ...offAt(tables, job),
+        // Of what does not fit some seams are nowhere.
+        ...(unfit.length + wide.length + missing.length === 0 ? offAt(tables, job) : []),
         ...aboutPrint(fabric, way, fabric.oneWay && tables.some(({ pieces }) => pieces.some(liesOnItsSide))),
         ...(apart.length > 0 ? [caution('cloth.apart', { wearers: apart.join(', '), lay: way })] : []),
         ...countsOf(missing).map((params) => problem('cloth.notEnoughAtHand', params)),

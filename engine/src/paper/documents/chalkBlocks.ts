@@ -30,7 +30,7 @@ import {
   workingsOf,
 } from './clothTexts.ts';
 import { namesOnTable, piecesTable } from './laidPieces.ts';
-import { meetsText, patternTexts } from './patternTexts.ts';
+import { meetsText, minded, patternTexts } from './patternTexts.ts';
 
 /** Most and least of paper that the cloth's width takes in a drawing to chalk from. */
 const DEEPEST = mm(120);
@@ -103,7 +103,7 @@ function lengthBlocks(each: FoundTable, cloth: PlannedCloth, speaker: Speaker, w
   const drawings = chalkedLay(each, {
     speaker,
     nameOf,
-    fabric: cloth.chosen.fabric,
+    fabric: minded(cloth.chosen),
     width,
     most: DEEPEST,
     least: SHALLOWEST,
@@ -132,7 +132,7 @@ export const lengthPictures = (cloth: PlannedCloth, speaker: Speaker, look: Leng
     chalkedSheet(each, {
       speaker,
       nameOf: namesOnTable(cloth, speaker),
-      fabric: cloth.chosen.fabric,
+      fabric: minded(cloth.chosen),
       width: PICTURE_WIDTH,
       most: DEEPEST,
       least: SHALLOWEST,

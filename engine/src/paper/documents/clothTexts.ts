@@ -2,7 +2,7 @@ import { boughtFor, clothJobOf, type FoundCloth, type FoundTable, type Rest } fr
 import type { Figure } from '../../figure/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { clothCalled } from '../pictures/clothInks.ts';
-import { shortOf, toldOf, type PlannedCloth } from '../../workshop/index.ts';
+import { isByEye, shortOf, toldOf, type PlannedCloth } from '../../workshop/index.ts';
 
 /** What a cloth is called, on paper and in a table. */
 export const clothName = ({ name, options, shares }: PlannedCloth, speaker: Speaker): string =>
@@ -126,7 +126,7 @@ export function wayRemarks(way: FoundCloth, isChosen: boolean, speaker: Speaker)
   return [
     isChosen && way.fits ? papers.layChosen : '',
     way.fits ? speaker.text(workshop.outlines, { pieces }) : papers.layDoesNotFit,
-    way.fits && way.proven ? workshop.leastPossible : '',
+    way.fits && way.proven && !isByEye(way) ? workshop.leastPossible : '',
   ]
     .filter((each) => each !== '')
     .join(', ');

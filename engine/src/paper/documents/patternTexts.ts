@@ -1,16 +1,13 @@
-import { seamMeets, stripedFold, type FoundCloth, type FoundTable } from '../../cloth/index.ts';
+import { patternKind, seamMeets, stripedFold, type FoundCloth, type FoundTable } from '../../cloth/index.ts';
 import { mm } from '../../units/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { isByEye, jobOf, type PlannedCloth } from '../../workshop/index.ts';
 import { repeatsOn } from '../pictures/chalk/patternLines.ts';
 
 /** Where the lines of the cloth's pattern lie on a table: the first of them, and how far it is to the next. */
-export function patternTexts(
-  table: FoundTable,
-  { fabric }: Pick<FoundCloth, 'fabric'>,
-  speaker: Speaker,
-): string[] {
+export function patternTexts(table: FoundTable, lay: FoundCloth, speaker: Speaker): string[] {
   const { workshop, tableEdges } = speaker.words;
+  const fabric = minded(lay);
   const { across, along } = repeatsOn(table, fabric);
   const said = (text: string, { at, step }: NonNullable<typeof across>, edge: string): string =>
     speaker.text(text, { at: speaker.fineLength(mm(at)), step: speaker.fineLength(mm(step)), edge });
@@ -19,9 +16,15 @@ export function patternTexts(
     ...(along ? [said(workshop.bandsAt, along, tableEdges[table.left])] : []),
     ...(along && table.right === 'fold' ? [workshop.foldOnBand] : []),
     ...foldTexts(table, fabric, speaker),
-    ...((across || along) && table.layers > 1 ? [workshop.patternFolded] : []),
+    ...((across || along) && table.layers > 1
+      ? [speaker.text(workshop.patternFolded, { pattern: patternKind(fabric) ?? 'checks' })]
+      : []),
   ];
 }
+
+/** The cloth as a lay minds it: by hand its pattern falls as it does, and nobody knows where. */
+export const minded = (lay: Pick<FoundCloth, 'fabric' | 'notices'>): FoundCloth['fabric'] =>
+  isByEye(lay) ? { ...lay.fabric, pattern: null } : lay.fabric;
 
 /** Below this two selvages lie on one another. */
 const NOTHING = 0.5;

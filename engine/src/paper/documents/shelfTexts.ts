@@ -1,4 +1,5 @@
-import type { ClassPlan, HowMany } from '../../workshop/index.ts';
+import type { FoundCloth } from '../../cloth/index.ts';
+import { isByEye, type ClassPlan, type HowMany } from '../../workshop/index.ts';
 import type { Speaker } from '../../words/index.ts';
 import { clothName } from './clothTexts.ts';
 
@@ -28,9 +29,15 @@ export const shelfTexts = (
         ? [
             speaker.text(workshop.shelfOut, {
               ...words(without),
-              fits: of?.chosen.fits === true ? 'yes' : 'no',
+              fits: of ? fitOf(of.chosen) : 'no',
             }),
           ]
         : []),
     ];
   });
+
+/** Whether more can be bought for those that find no room; or they lie there all the same, without what the cloth asks for. */
+function fitOf(chosen: FoundCloth): 'yes' | 'no' | 'byEye' {
+  if (!chosen.fits) return 'no';
+  return chosen.toBuy.value === 0 && isByEye(chosen) ? 'byEye' : 'yes';
+}
