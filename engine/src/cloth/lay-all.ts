@@ -153,9 +153,10 @@ function tooLittle(
 }
 
 /**
- * Of what there is cloth for: the lay that was asked for where it fits; else, for panels marked at the fold, the double fold that every
- * maker can mark by hand; else the one that takes least. A one-way print is kept upright where that can be had;
- * then a lay that no cloth at hand is long enough for is passed over for one that some is.
+ * The lay that was asked for where it fits; else, for panels marked at the fold, the double fold that every
+ * maker can mark by hand; else the one that takes least. Where there is no bolt, what is at hand is to be long enough for it, if it
+ * is for any; a one-way print is kept upright where that can be had; then a lay that no cloth at hand is long enough for is passed
+ * over for one that some is.
  */
 function choose(
   lays: readonly [Lay, ...Lay[]],
@@ -164,10 +165,10 @@ function choose(
   foldFirst: boolean,
 ): Lay {
   const able = lays.filter(({ fits }) => fits);
+  const asked = able.find(({ kind }) => kind === chosen.lay);
+  if (asked) return asked;
   const there = chosen.bolt && chosen.have === undefined ? [] : able.filter(({ from }) => from !== null);
   const fitting = there.length > 0 ? there : able;
-  const asked = fitting.find(({ kind }) => kind === chosen.lay);
-  if (asked) return asked;
   const straight = fabric.oneWay ? fitting.filter(({ printOnItsSide }) => !printOnItsSide) : fitting;
   const upright = straight.length > 0 ? straight : fitting;
   const enough = upright.filter(({ from }) => from !== null);
