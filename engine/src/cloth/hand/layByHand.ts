@@ -39,16 +39,9 @@ export function layByHand(skirts: readonly HandSkirt[], job: ClothJob, kind: Lay
     const { wearer, lays } = of;
     const on = (at: number): Lay | undefined => taken(of.on(at));
     // What it would take is told of cloth that there is, or could be bought.
-    const anyhow = hasBolt
-      ? taken(lays)
-      : leastOf(
-          lengths.flatMap((_, at) => on(at) ?? []),
-          fabric,
-        );
-    const [first] = [anyhow, taken(lays), ...lengths.map((_, at) => on(at))].filter(
-      (lay) => lay !== undefined,
-    );
-    if (first) return [{ of, on, anyhow: first }];
+    const there = lengths.flatMap((_, at) => on(at) ?? []);
+    const anyhow = hasBolt ? (taken(lays) ?? there[0]) : (leastOf(there, fabric) ?? taken(lays));
+    if (anyhow) return [{ of, on, anyhow }];
     const asked = lays.find((each) => each.kind === kind);
     // Why is known of its own lay.
     const why = skirts.length === 1 ? asked?.notices.filter(({ level }) => level === 'problem') : undefined;
@@ -91,13 +84,10 @@ function leastByHand(
   laid: readonly HandLaid<HandSkirt>[],
   { fabric, lengths }: ClothJob,
 ): Figure<Mm> | null {
-  const least = skirts.map((skirt) => {
+  const used = skirts.map((skirt) => {
     const at = laid.find(({ of }) => of === skirt)?.length ?? -1;
     const least = leastOf(skirt.on(at), fabric) ?? leastOf(skirt.lays, fabric);
-    return {
-      after: least?.clothAfter.value ?? NaN,
-      from: lengths[at],
-    };
+    return { after: least?.clothAfter.value ?? NaN, from: lengths[at] };
   });
-  return least.some(({ after }) => Number.isNaN(after)) ? null : takenBefore(least, 'cloth.byHand', fabric);
+  return used.some(({ after }) => Number.isNaN(after)) ? null : takenBefore(used, 'cloth.byHand', fabric);
 }
