@@ -22,8 +22,8 @@ interface Phase {
   readonly lattice: { readonly x?: Lattice; readonly y?: Lattice };
 }
 
-/** Farther apart than this is seen. */
-export const MEETS = 1;
+/** Farther apart than a millimetre is seen; what is a millimetre to the eye may come out a hair above in binary. */
+export const MEETS = 1 + 1e-6;
 
 /** No pattern that has to meet. */
 export const FREE: Phases = () => null;
