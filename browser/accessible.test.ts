@@ -2,33 +2,31 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { describe, expect, test } from 'vitest';
 import { browserHere, openTable } from './testing/table.ts';
-import { furnish, look, openAll, setTable, views } from './testing/views.ts';
+import { furnish, look, looks, openAll, setTable, views } from './testing/views.ts';
 
 const { context } = browserHere();
 
-describe.each(['en', 'fr'] as const)('%s', (language) => {
-  test.each(['light', 'dark'] as const)('axe finds nothing on any view, %s', async (theme) => {
-    const page = await openTable(await context({ viewport: { width: 1024, height: 800 } }));
-    await furnish(page);
-    await setTable(page, language, theme);
-    for (const view of views) {
-      await look(page, view);
-      // Everything that can be opened is looked at too.
-      await openAll(page);
-      const { violations } = await new AxeBuilder({ page })
-        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-        .analyze();
-      // Handles may lie close: the nearest is meant, and each has a field (2.5.8, exception "equivalent").
-      const isHandle = (html: string): boolean => html.includes('role="slider"');
-      const found = violations.flatMap(({ id, nodes }) =>
-        nodes
-          .filter(({ html }) => !(id === 'target-size' && isHandle(html)))
-          .map(({ html }) => `${view} ${id}: ${html.slice(0, 160)}`),
-      );
-      expect(found).toEqual([]);
-    }
-    expect(page.complaints).toEqual({ errors: [], strangers: [] });
-  });
+test.each(looks)('axe finds nothing on any view, %s, %s', async (language, theme) => {
+  const page = await openTable(await context({ viewport: { width: 1024, height: 800 } }));
+  await furnish(page);
+  await setTable(page, language, theme);
+  for (const view of views) {
+    await look(page, view);
+    // Everything that can be opened is looked at too.
+    await openAll(page);
+    const { violations } = await new AxeBuilder({ page })
+      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+      .analyze();
+    // Handles may lie close: the nearest is meant, and each has a field (2.5.8, exception "equivalent").
+    const isHandle = (html: string): boolean => html.includes('role="slider"');
+    const found = violations.flatMap(({ id, nodes }) =>
+      nodes
+        .filter(({ html }) => !(id === 'target-size' && isHandle(html)))
+        .map(({ html }) => `${view} ${id}: ${html.slice(0, 160)}`),
+    );
+    expect(found).toEqual([]);
+  }
+  expect(page.complaints).toEqual({ errors: [], strangers: [] });
 });
 
 describe.each([320, 360, 820, 1440, 3840])('%i px wide', (width) => {

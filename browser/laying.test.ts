@@ -5,7 +5,7 @@ import { exampleClass } from '@ribbonwright/engine';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { browserHere, goTo, openTable } from './testing/table.ts';
-import { look, openAll, setTable } from './testing/views.ts';
+import { look, looks, openAll, setTable } from './testing/views.ts';
 
 const { context } = browserHere();
 
@@ -290,24 +290,22 @@ describe('a class', () => {
   });
 });
 
-describe.each(['en', 'fr'] as const)('axe, %s', (language) => {
-  test.each(['light', 'dark'] as const)('finds nothing on the new views, %s', async (theme) => {
-    const page = await openTable(await context({ viewport: { width: 1024, height: 800 } }));
-    await look(page, '#/skirt/{id}/cloth');
-    await page.getByText('Lengths at hand').click();
-    await button(page, /^Add a length$/).click();
-    await button(page, /^Add a spoilt place$/).click();
-    await page.getByText('Stripes, checks').click();
-    await page.getByText('The cloth has stripes').click();
-    await page.getByRole('radio', { name: 'numbers to chalk from' }).check();
-    await setTable(page, language, theme);
-    await noViolations(page);
-    await look(page, '#/workshops');
-    await noViolations(page);
-    await page.locator('.row .tape').nth(1).click();
-    await page.locator('main figure svg').first().waitFor();
-    await noViolations(page);
-  });
+test.each(looks)('axe finds nothing on the new views, %s, %s', async (language, theme) => {
+  const page = await openTable(await context({ viewport: { width: 1024, height: 800 } }));
+  await look(page, '#/skirt/{id}/cloth');
+  await page.getByText('Lengths at hand').click();
+  await button(page, /^Add a length$/).click();
+  await button(page, /^Add a spoilt place$/).click();
+  await page.getByText('Stripes, checks').click();
+  await page.getByText('The cloth has stripes').click();
+  await page.getByRole('radio', { name: 'numbers to chalk from' }).check();
+  await setTable(page, language, theme);
+  await noViolations(page);
+  await look(page, '#/workshops');
+  await noViolations(page);
+  await page.locator('.row .tape').nth(1).click();
+  await page.locator('main figure svg').first().waitFor();
+  await noViolations(page);
 });
 
 test.each([320, 820])('nothing is cut off at %i px', async (width) => {

@@ -17,6 +17,12 @@ export const views = [
   '#/arriving/broken',
 ] as const;
 
+/** Both languages and both themes, each with one of the other: what axe asks of the one has nothing to do with the other. */
+export const looks = [
+  ['en', 'light'],
+  ['fr', 'dark'],
+] as const;
+
 /** Opens a view of the skirt that lies on the table, and waits until it is drawn. */
 export async function look(page: Page, view: string): Promise<void> {
   const id = await page.evaluate(() => {

@@ -53,6 +53,7 @@ export type ClothFigureCode =
   | 'cloth.matchedWithin'
   | 'cloth.leftPiece'
   | 'cloth.withWashed'
+  | 'cloth.allWashed'
   | 'cloth.washedUsed';
 
 export type ClothNoticeCode =

@@ -707,6 +707,7 @@ export const en: Catalogue = {
     'cloth.leastPossible': 'no lay of this kind takes less than',
     'cloth.leftPiece': 'left over in one piece',
     'cloth.withWashed': ['cloth as it is before the wash', '{unwashed} + {washed}'],
+    'cloth.allWashed': 'length of cloth, all of it off lengths washed already',
     'cloth.washedUsed': 'of it from lengths that were washed already',
     'cloth.matchedWithin': 'farthest apart at the stitching',
     'cloth.withOthers': ['length of cloth', '{panels} for the panels + {others} for the other pieces'],

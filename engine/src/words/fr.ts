@@ -807,6 +807,7 @@ export const fr: Catalogue = {
     'cloth.leastPossible': 'aucun placement de cette sorte ne prend moins de',
     'cloth.leftPiece': 'reste d’un seul tenant',
     'cloth.withWashed': ['tissu tel qu’il est avant lavage', '{unwashed} + {washed}'],
+    'cloth.allWashed': 'longueur de tissu, tout de coupons déjà lavés',
     'cloth.washedUsed': 'dont des coupons déjà lavés',
     'cloth.matchedWithin': 'plus grand écart sur la piqûre',
     'cloth.withOthers': ['longueur de tissu', '{panels} pour les panneaux + {others} pour les autres pièces'],

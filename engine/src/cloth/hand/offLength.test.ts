@@ -108,6 +108,9 @@ test('cut from a length that was washed it takes as much as it uses, and is not 
   };
   expect(wash({ length: '4 yd' })).toEqual({ shrinks: true, says: true });
   expect(wash({ length: '4 yd', washed: true })).toEqual({ shrinks: false, says: false });
+  // Its working holds nothing of a wash either.
+  const { clothBefore } = cut({ ...raw, lengths: [{ length: '4 yd', washed: true }] }).cloth.chosen;
+  expect(clothBefore).toMatchObject({ rule: 'cloth.allWashed', inputs: {} });
 });
 
 test('bands that meet are bought a repeat more by hand too', () => {

@@ -18,8 +18,10 @@ export function takenBefore(
 ): Figure<Mm> {
   const sum = (washed: boolean): number =>
     taken.reduce((all, { after, from }) => all + ((from?.washed ?? false) === washed ? after : 0), 0);
-  const before = beforeWash(figure.length(mm(sum(false)), rule), lengthwise);
   const washed = sum(true);
+  const unwashed = sum(false);
+  if (washed > 0 && unwashed === 0) return figure.length(mm(washed), 'cloth.allWashed');
+  const before = beforeWash(figure.length(mm(unwashed), rule), lengthwise);
   if (washed === 0) return before;
   return figure.length(mm(before.value + washed), 'cloth.withWashed', {
     unwashed: before,
