@@ -64,15 +64,18 @@ export function layDocument(plan: ClassPlan, speaker: Speaker, shelf: readonly H
 
 function wayOf(way: FoundCloth, cloth: PlannedCloth, speaker: Speaker) {
   const say = saying(speaker);
+  // Where nothing is laid there is no length to tell; where some of a class are, it is theirs.
+  const isLaid = way.fits || way.tables.length > 0;
+  const length = (figure: FoundCloth['clothAfter']) => (isLaid ? say.length(figure) : null);
   return {
     way: way.kind,
     fits: way.fits,
-    clothAfter: say.length(way.clothAfter),
-    clothBefore: say.length(way.clothBefore),
-    toBuy: say.length(way.toBuy),
+    clothAfter: length(way.clothAfter),
+    clothBefore: length(way.clothBefore),
+    toBuy: length(way.toBuy),
     byHand: way.byHand && say.length(way.byHand),
     saved: way.saved && say.length(way.saved),
-    lowerBound: say.length(way.lowerBound),
+    lowerBound: length(way.lowerBound),
     proven: way.proven,
     evaluations: way.evaluations,
     notices: way.notices.map(({ level, code, params }) => ({

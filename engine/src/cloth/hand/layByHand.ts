@@ -63,7 +63,7 @@ export function layByHand(skirts: readonly HandSkirt[], job: ClothJob, kind: Lay
     ...turnsOver(laid.map(({ lay }) => lay)),
   );
   const [meets, between] = [fabric.pattern?.match === true, fabric.between.value > 0];
-  if (meets || between)
+  if (laid.length > 0 && (meets || between))
     notices.push(caution('cloth.byEye', { asked: !between ? 'pattern' : meets ? 'both' : 'between' }));
   return assembled(
     { job, way: kind, handBefore: leastByHand(skirts, laid, job) },

@@ -51,7 +51,8 @@ export function assembled({ job, way, handBefore }: Asked, answer: Answer): Foun
   const lowerBound = Math.min(answer.bound, clothAfter.value);
   const buys = bought(ofBolt);
   // A lay by hand saves nothing of itself, though with a print on its side it may take less than an upright one.
-  const isLess = handBefore !== null && answer.isByHand === true && clothBefore.value < handBefore.value;
+  const isLess =
+    fits && handBefore !== null && answer.isByHand === true && clothBefore.value < handBefore.value;
   const byHand = isLess ? clothBefore : handBefore;
   return {
     fabric,

@@ -105,6 +105,18 @@ describe('the lay for machines', () => {
         expect(corner.across.mm).toBeLessThanOrEqual((across[1]?.mm ?? 0) + 0.01);
       }
   });
+
+  test('has no lengths of a way that nothing lies in, only why', () => {
+    const body = { waist: '29 in', hip: '36 in', waistToHem: '31 in' };
+    const cloth = { width: '60 cm', pattern: { across: '4 cm' } };
+    const one = planClass(classOfOne(requestOf({ body, cloth, cut: { kind: 'gored', gores: 6 } })));
+    const ways = layDocument(one, speakerOf(one.request)).cloths.flatMap((each) => each.ways);
+    const folded = ways.find(({ way }) => way === 'double fold');
+    expect(folded).toMatchObject({ fits: false, clothAfter: null, toBuy: null, saved: null, tables: [] });
+    expect(folded?.notices.map(({ level }) => level)).toEqual(['problem', 'problem']);
+    for (const { fits, toBuy, lowerBound } of ways)
+      expect([toBuy === null, lowerBound === null]).toEqual([!fits, !fits]);
+  });
 });
 
 describe('the cards of a class', () => {
