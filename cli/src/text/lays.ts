@@ -101,7 +101,7 @@ function clothLines(cloth: PlannedCloth, { plan, speaker, style, width }: LayTex
 const lengthLines = ({ chosen }: PlannedCloth, speaker: Speaker): string[] =>
   (chosen.fits ? chosen.tables : []).map((table) =>
     [
-      speaker.text(speaker.words.papers.lead, { what: lengthTitle(table, speaker) }),
+      speaker.text(speaker.words.papers.lead, { what: lengthTitle(table, chosen, speaker) }),
       speaker.text(speaker.words.workshop.outlines, { pieces: table.pieces.length }),
     ].join(' '),
   );

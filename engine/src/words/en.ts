@@ -2245,6 +2245,7 @@ export const en: Catalogue = {
     fromLength: 'From the length at hand “{name}”, {length}',
     fromLengthPlain: 'From the length at hand, {length}',
     notCutFrom: 'Nothing is cut from the length at hand{named, select, yes { “{name}”} other {}}, {length}.',
+    lengthPart: '{cloth}, part {number} of {parts}',
     openedOut: '{cloth}, opened out once the folded pieces are cut',
     asks: {
       'double fold': 'Folded in four: each line is chalked once and cut through four layers.',

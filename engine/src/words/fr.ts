@@ -2404,6 +2404,7 @@ export const fr: Catalogue = {
     fromLengthPlain: 'Du coupon, {length}',
     notCutFrom:
       'Rien n’est coupé dans le coupon{named, select, yes { «\u00a0{name}\u00a0»} other {}}, {length}.',
+    lengthPart: '{cloth}, partie {number} sur {parts}',
     openedOut: '{cloth}, déplié une fois coupées les pièces du tissu plié',
     asks: {
       'double fold': 'Plié en quatre : chaque ligne est tracée une fois et coupée dans quatre épaisseurs.',

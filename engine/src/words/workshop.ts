@@ -30,6 +30,7 @@ export interface WorkshopWords {
   readonly fromLength: string;
   readonly fromLengthPlain: string;
   /** `{cloth}`: which length. */
+  readonly lengthPart: string;
   readonly openedOut: string;
   /** `{named}` (`yes`), `{name}`, `{length}`. */
   readonly notCutFrom: string;

@@ -72,7 +72,7 @@ const sheets = (cloth: PlannedCloth, speaker: Speaker, width: Mm, above: readonl
   tablesIn(cloth).flatMap((each) => [
     pageBreak,
     ...above,
-    heading(3, lengthTitle(each, speaker)),
+    heading(3, lengthTitle(each, cloth.chosen, speaker)),
     ...lengthBlocks(each, cloth, speaker, width),
   ]);
 

@@ -10,6 +10,7 @@ import { missingGlyphs } from '../pdf/index.ts';
 import { fonts } from '../testing/fonts.ts';
 import { classCards } from './classCards.ts';
 import { classLayPaper } from './classLay.ts';
+import { lengthTitle } from './clothTexts.ts';
 
 describe('the cutting layouts of a class', () => {
   test.each([
@@ -117,6 +118,17 @@ describe('the lay for machines', () => {
     for (const { fits, toBuy, lowerBound } of ways)
       expect([toBuy === null, lowerBound === null]).toEqual([!fits, !fits]);
   });
+});
+
+test.each(['en', 'fr'] as const)('parts of one length have a title each, in %s', (language) => {
+  const { cloths, request } = classPlanOf(roster(5, { language }));
+  let several = 0;
+  for (const way of cloths.flatMap(({ ways }) => ways)) {
+    const titles = way.tables.map((table) => lengthTitle(table, way, speakerOf(request)));
+    expect(new Set(titles).size).toBe(titles.length);
+    if (titles.length > 1) several++;
+  }
+  expect(several).toBeGreaterThan(0);
 });
 
 describe('the cards of a class', () => {

@@ -86,11 +86,18 @@ export const uncutTexts = ({ uncut }: FoundTable, speaker: Speaker): string[] =>
       ]
     : [];
 
-/** Which length a table lies on, and whether it is opened out. */
-export function lengthTitle({ from, where }: FoundTable, speaker: Speaker): string {
+/** Which length a table lies on; which part of it, where several are laid on it; and whether it is opened out. */
+export function lengthTitle(table: FoundTable, { tables }: FoundCloth, speaker: Speaker): string {
   const { workshop } = speaker.words;
-  const cloth = lengthName(from, speaker);
-  return where === 'opened' ? speaker.text(workshop.openedOut, { cloth }) : cloth;
+  const cloth = lengthName(table.from, speaker);
+  if (table.where === 'opened') return speaker.text(workshop.openedOut, { cloth });
+  const parts = tables.filter(({ from, where }) => from === table.from && where !== 'opened');
+  if (parts.length < 2) return cloth;
+  return speaker.text(workshop.lengthPart, {
+    cloth,
+    number: parts.indexOf(table) + 1,
+    parts: parts.length,
+  });
 }
 
 function lengthName({ name, length }: FoundTable['from'], speaker: Speaker): string {
