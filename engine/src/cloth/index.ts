@@ -24,6 +24,7 @@ export {
   contrastChoices,
   contrastOf,
   contrastOptions,
+  sharesOf,
   type ContrastName,
   type ContrastOptions,
 } from './contrast.ts';
@@ -49,7 +50,6 @@ export type { ClothFigureCode, ClothNoticeCode } from './codes.ts';
 export { piecesOf, type WhichCloth } from './piecesOf.ts';
 export { clothJobOf, piecesIn, wantedOf } from './job/wanted.ts';
 export { layByHand } from './hand/layByHand.ts';
-export { onNoLayout } from './hand/tooShort.ts';
 export { laysOn } from './hand/laysOn.ts';
 export { searchCloth } from './search/search.ts';
 export { flawsBeyond } from './flaws.ts';

@@ -14,7 +14,7 @@ import type { Lay, LayInput } from './lays/lay.ts';
 import { laysOf } from './lays/laysOf.ts';
 import type { ClothOptions } from './options.ts';
 import { mm } from '../units/index.ts';
-import { sharesOf, type ContrastName, type ContrastOptions } from './contrast.ts';
+import type { ContrastName, ContrastOptions } from './contrast.ts';
 import type { CutPiece } from './cutPieces.ts';
 import { ownPieces, piecesOf } from './piecesOf.ts';
 
@@ -30,15 +30,11 @@ export interface ClothPlan {
  * Lays all that is cut from the skirt's own cloth in every way there is. Never throws: where nothing fits, the plan
  * says so and shows by how much.
  */
-export function layAll(
+export const layAll = (
   skirt: Skirt,
   chosen: ClothOptions,
   contrast: readonly ContrastOptions[] = [],
-): ClothPlan {
-  const plan = layPieces({ ...ownPieces(skirt, contrast), fabric: readFabric(chosen) }, chosen);
-  if (contrast.length === 0) return plan;
-  return { ...plan, notices: [...plan.notices, ...sharesOf(skirt, contrast).notices] };
-}
+): ClothPlan => layPieces({ ...ownPieces(skirt, contrast), fabric: readFabric(chosen) }, chosen);
 
 /** Another cloth of the skirt: what is cut from it, and how it is laid. */
 export interface ContrastPlan {
@@ -111,45 +107,40 @@ function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
   const lays = [cut(first), ...others.map(cut)] as const;
   const best = choose(lays, chosen, fabric, input.marking === 'at the fold');
   const wished = chosen.lay !== 'auto' && best.kind !== chosen.lay;
+  // Where the way that was asked for is kept, what others would take is no help.
+  const isKept = best.fits && best.kind === chosen.lay;
+  const isAble = ({ fits, kind }: Lay): boolean => fits && (!isKept || kind === best.kind);
+  const there = lengths.map((_, at) => on(at).filter(isAble));
   const notices: Notice[] = [
     ...fabric.notices,
     ...flawsBeyond(chosen),
     ...best.notices.filter(({ level }) => level === 'caution'),
-    ...(best.fits
-      ? []
-      : [
-          problem('cloth.noLayFits', {
-            ...sizeOf(largest(input)),
-            usable: fabric.usable,
-          }),
-        ]),
+    ...whyNot(best, there, chosen, { lengths, fabric }, largest(input)),
     ...(asksForSearch(chosen, best) ? [caution('cloth.laidByHand')] : []),
     ...(wished ? [caution('cloth.layWished', { wished: chosen.lay, taken: best.kind })] : []),
     ...aboutPrint(fabric, best.kind, best.fits && best.printOnItsSide),
-    ...(best.fits && !best.from
-      ? tooLittle(
-          best,
-          lengths.flatMap((_, at) => on(at)),
-          chosen,
-          { lengths, fabric },
-        )
-      : []),
   ];
   return { fabric, lays, chosen: best, notices };
 }
 
-/** That no length at hand has room for the skirt, where there is no more of the cloth; `there` is how it would be laid on them. */
-function tooLittle(
+/** What keeps the skirt from being cut: too little cloth, or too narrow; `there` are the lays that each of the lengths is wide enough for. */
+function whyNot(
   best: Lay,
-  there: readonly Lay[],
+  there: readonly (readonly Lay[])[],
   { have, bolt }: ClothOptions,
   job: Pick<ClothJob, 'lengths' | 'fabric'>,
+  panel: CutPiece,
 ): Notice[] {
-  if (have !== undefined)
+  if (best.from) return [];
+  if (best.fits && have !== undefined)
     return [
       problem('cloth.notEnough', { needed: best.clothBefore, have: figure.length(have, 'cloth.have') }),
     ];
-  return bolt ? [] : [tooShort('', leastOf(there, job.fabric) ?? best, job)];
+  if (best.fits && bolt) return [];
+  const needed = bolt ? undefined : (leastOf(there.flat(), job.fabric) ?? (best.fits ? best : undefined));
+  return needed
+    ? [tooShort('', needed, job, (at) => (there[at] ?? []).length > 0)]
+    : [problem('cloth.noLayFits', { ...sizeOf(panel), usable: job.fabric.usable })];
 }
 
 /**

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { clothsDiffer, hardlySeen } from '../cloth/index.ts';
+import { clothsDiffer, hardlySeen, sharesOf } from '../cloth/index.ts';
 import { anyRequest, planOf, type RawRequest } from '../testing/requests.ts';
 import { patience, runs } from '../testing/runs.ts';
 import { inches } from '../units/index.ts';
@@ -24,6 +24,7 @@ describe('a plan', () => {
             ...plan.cloth.notices,
             ...(plan.lining?.notices ?? []),
             ...plan.contrast.flatMap(({ cloth }) => cloth.notices),
+            ...sharesOf(plan.skirt, plan.request.contrast).notices,
             ...clothsDiffer(plan.cloths),
             ...plan.supplies.notices,
           ];

@@ -7,6 +7,7 @@ import {
   layContrast,
   layLining,
   readFabric,
+  sharesOf,
   type ClothOptions,
   type ClothPlan,
   type ContrastPlan,
@@ -27,7 +28,7 @@ export type Stage = 'body' | 'cut' | 'ribbons' | 'cloth' | 'supplies';
 export interface StagedNotice {
   readonly stage: Stage;
   readonly notice: Notice;
-  /** What is called the cloth that it is about, where a skirt has several; null where it is about none of them alone. */
+  /** The cloth that it is about, by what it is called, where a skirt has several; null where it is about none of them alone. */
   readonly of: Pick<ClothOptions, 'name' | 'colour'> | 'lining' | null;
 }
 
@@ -115,7 +116,8 @@ export function planOnCloth(start: Unlaid, laid: Laid): SkirtPlan {
     ['cloth', cloth.notices, hasSeveral ? request.cloth : null],
     ['cloth', lining?.notices ?? [], 'lining'],
     ...contrast.map((each): Found => ['cloth', each.cloth.notices, each.options]),
-    ['cloth', clothsDiffer(cloths)],
+    // What one cloth is not cut for is told of the skirt: each names its cloth itself.
+    ['cloth', [...sharesOf(skirt, request.contrast).notices, ...clothsDiffer(cloths)]],
     ['supplies', supplies.notices],
   ];
   return { ...start, ...laid, supplies, sewing, notices: staged(found) };

@@ -1032,7 +1032,7 @@ export const en: Catalogue = {
     'cloth.changeIsRange':
       'How much the cloth changes is only known as a range; its upper end is used. Wash a test square to save cloth.',
     'cloth.onNoLayout':
-      'There is too little cloth for this skirt: it lies on no cutting layout. Get more of it, or another cloth, before you chalk.',
+      'Not all of this skirt lies on a cutting layout. See beside the layouts why, before you chalk.',
     'cloth.laidByHand':
       'Laid by hand, pieces touch, patterns fall as they do, and only one length is used. Look for a closer lay to have them met.',
     'cloth.contrastNothing':

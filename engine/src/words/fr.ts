@@ -1152,7 +1152,7 @@ export const fr: Catalogue = {
     'cloth.changeIsRange':
       'Le retrait du tissu n’est connu que par une fourchette ; c’est la valeur haute qui sert. Lavez un carré d’essai pour économiser du tissu.',
     'cloth.onNoLayout':
-      'Il y a trop peu de tissu pour cette jupe\u00a0: elle n’est sur aucun plan de coupe. Trouvez-en plus, ou un autre tissu, avant de tracer.',
+      'Cette jupe n’est pas tout entière sur un plan de coupe. Voyez pourquoi auprès des plans, avant de tracer.',
     'cloth.laidByHand':
       'Placées à la main, les pièces se touchent, les motifs tombent comme ils viennent, et une seule longueur sert. Cherchez un plan serré pour en tenir compte.',
     'cloth.contrastNothing':

@@ -390,3 +390,27 @@ describe('how many from what is on the shelf', () => {
     expect(sought?.most.skirts.length).toBeGreaterThanOrEqual(byHand?.most.skirts.length ?? 99);
   });
 });
+
+describe('by hand, on lengths of other widths than the bolt', () => {
+  const body = { waist: '29 in', hip: '36 in', waistToHem: '31 in' };
+  const problemsOf = (navy: object, wearers: readonly string[]) =>
+    planClass(
+      classOf({
+        cloths: { navy },
+        skirts: wearers.map((wearer) => ({ wearer, body, cloth: 'navy' })),
+      }),
+    ).cloths.flatMap(({ chosen }) => chosen.notices.filter(({ level }) => level === 'problem'));
+
+  test('one that others are laid on is too short for the next, not unlike', () => {
+    const navy = { width: '60 in', bolt: false, lengths: [{ length: '3 yd', width: '50 in' }] };
+    const [short, ...others] = problemsOf(navy, ['Robin', 'Sam']);
+    expect(short).toMatchObject({ code: 'cloth.notEnoughFor', params: { wearer: 'Sam', why: 'short' } });
+    expect(others).toEqual([]);
+  });
+
+  test('beside a bolt that is too narrow a wide one that is too short asks for wider cloth, not for more', () => {
+    const navy = { width: '16 in', lengths: [{ length: '20 in', width: '60 in' }] };
+    const codes = problemsOf(navy, ['Robin', 'Sam']).map(({ code }) => code);
+    expect(codes).toEqual(['cloth.noWay', 'cloth.noWay']);
+  });
+});

@@ -35,24 +35,26 @@ export function layByHand(skirts: readonly HandSkirt[], job: ClothJob, kind: Lay
     if (asked?.fits === true) return asked;
     return skirts.length === 1 ? undefined : leastOf(lays, fabric);
   };
-  const able = skirts.flatMap((of): InTurn<HandSkirt>[] => {
-    const { wearer, lays } = of;
+  const able = skirts.map((of): InTurn<HandSkirt> => {
+    const { lays } = of;
     const on = (at: number): Lay | undefined => taken(of.on(at));
     // What it would take is told of cloth that there is, or could be bought.
     const there = lengths.flatMap((_, at) => on(at) ?? []);
-    const anyhow = hasBolt ? (taken(lays) ?? there[0]) : (leastOf(there, fabric) ?? taken(lays));
-    if (anyhow) return [{ of, on, anyhow }];
-    const asked = lays.find((each) => each.kind === kind);
-    // Why is known of its own lay.
-    const why = skirts.length === 1 ? asked?.notices.filter(({ level }) => level === 'problem') : undefined;
-    notices.push(...(why ?? [problem('cloth.noWay', { wearer })]));
-    return [];
+    const anyhow = hasBolt ? taken(lays) : (leastOf(there, fabric) ?? taken(lays));
+    return { of, on, anyhow };
   });
   const laid = inTurn(able, job);
+  for (const { wearer, lays } of skirts.filter((each) => !laid.some(({ of }) => of === each))) {
+    // By itself it is known why of its own lay.
+    const asked = skirts.length === 1 ? lays.find((each) => each.kind === kind) : undefined;
+    const why = asked?.notices.filter(({ level }) => level === 'problem');
+    notices.push(...(why ?? [problem('cloth.noWay', { wearer })]));
+  }
   const others = laid.filter(({ lay }) => lay.kind !== kind).map(({ of: { wearer } }) => wearer);
   if (others.length === skirts.length && others.length > 0)
     return assembled({ job, way: kind, handBefore: null }, nothing([problem('cloth.nobodyThisWay')]));
-  for (const { of, lay } of laid.filter(({ short }) => short)) notices.push(tooShort(of.wearer, lay, job));
+  for (const { of, lay } of laid.filter(({ short }) => short))
+    notices.push(tooShort(of.wearer, lay, job, (at) => taken(of.on(at)) !== undefined));
   if (others.length > 0) notices.push(caution('cloth.otherWay', { wearers: others.join(', '), lay: kind }));
   notices.push(
     ...aboutPrint(

@@ -88,6 +88,24 @@ describe('where there is no more of the cloth', () => {
     expect(whyOf({ length: '4 yd', width: '12 in' })).toBe('unlike');
   });
 
+  test('a way that was asked for is told by what it takes itself, not by what another would', () => {
+    const taken = takes['double fold'] ?? 0;
+    const least = Math.min(...Object.values(takes));
+    expect(least).toBeLessThan(taken - 1);
+    const lengths = [{ length: `${String((taken + least) / 2)} mm` }];
+    const [short] = cut({ lay: 'double fold', bolt: false, lengths }).notices.filter(
+      ({ notice: { level } }) => level === 'problem',
+    );
+    expect(short?.notice).toMatchObject({ code: 'cloth.notEnoughFor', params: { needed: { value: taken } } });
+  });
+
+  test('a length wide enough and too short is not called too narrow, whatever the bolt would be', () => {
+    const cloth = { width: '20 in', bolt: false, lengths: [{ length: '20 in', width: '60 in' }] };
+    expect(codes(cloth)).toContain('cloth.notEnoughFor');
+    expect(codes(cloth)).not.toContain('cloth.noLayFits');
+    expect(codes({ ...cloth, lengths: [{ length: '20 in' }] })).toContain('cloth.noLayFits');
+  });
+
   test('what can’t be had is not advised to be bought', () => {
     const adviceOf = (cloth: object) =>
       cut(cloth).supplies.items.find(({ what }) => what === 'cloth')?.advice;

@@ -17,11 +17,6 @@ export const lengthOf = ({ length, washed }: ClothLength, { lengthwise }: Fabric
 export const trimOf = ({ length }: ClothLength, { pattern }: Fabric): number =>
   length !== null && pattern?.match === true ? (pattern.along ?? 0) : 0;
 
-/** Lays of one skirt by hand are made for the whole width of the bolt, and go round no flaw. */
-export const isAsTheBolt = (length: ClothLength, fabric: Fabric): boolean =>
-  length.length === null ||
-  (length.flaws.length === 0 && usableOf(length, fabric) >= fabric.usable.value - HAIR);
-
 /** What binary fractions lose is no want of cloth. */
 const HAIR = 1e-6;
 

@@ -1,4 +1,5 @@
-import { layFound, onNoLayout, type ClothPlan, type WhichCloth } from '../../cloth/index.ts';
+import { layFound, type ClothPlan, type WhichCloth } from '../../cloth/index.ts';
+import type { Notice } from '../../figure/index.ts';
 import type { SkirtPlan } from '../../plan/index.ts';
 import { laidFromShelf, type PlannedCloth, type PlannedSkirt } from '../../workshop/index.ts';
 import type { PaperDocument } from '../drawing/index.ts';
@@ -21,6 +22,8 @@ export function classCards(input: ClassPaperInput): PaperDocument {
   const paper = skirts.length > 1 ? workshop.classCards : papers.card;
   return { title: `${classTitle(input)} · ${paper}`, language: speaker.language, date, pages };
 }
+
+const onNoLayout: Notice = { level: 'problem', code: 'cloth.onNoLayout', params: {} };
 
 /** A skirt of a class under its label there, its pieces lying as they lie there; that they lie nowhere is told. */
 function asInClass(skirt: PlannedSkirt, cloths: readonly PlannedCloth[]): SkirtPlan {

@@ -75,7 +75,7 @@ describe('cloth that is not enough for all', () => {
         .map(({ text }) => text)
         .join(' '),
     );
-    const isTold = said.map((text) => text.includes('it lies on no cutting layout'));
+    const isTold = said.map((text) => text.includes('Not all of this skirt lies on a cutting layout'));
     expect(isTold).toEqual([false, true, true]);
   });
 
