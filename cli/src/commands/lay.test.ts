@@ -129,6 +129,13 @@ describe('lay', () => {
     ['a skirt', () => likely],
     ['a class', () => example],
     ['a class that names no cloth', () => JSON.stringify({ skirts: [{ body }, { body }] })],
+    [
+      'a cloth described with its skirt',
+      () => {
+        const contrast = [{ pieces: ['tier 1'], cloth: { name: 'linen', width: '55 in' } }];
+        return JSON.stringify({ skirts: [{ body, cut: { kind: 'tiered' }, contrast }] });
+      },
+    ],
   ])('the one way that is asked for of %s is taken, though another takes less', async (_, inputOf) => {
     const { out } = await tell(['lay', '-', '--seconds', '0', '--way', 'crosswise fold', '--json'], {
       input: inputOf(),

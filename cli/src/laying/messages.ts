@@ -6,7 +6,7 @@ export interface Asked {
   readonly text: string;
   readonly seconds: number;
   readonly seed: number;
-  /** The way in which everything is laid; null where the document says. */
+  /** The way in which every cloth but a lining is laid; null where the document says. */
   readonly way: LayKind | null;
   /** Whether it is also asked how many skirts can be cut from what is at hand. */
   readonly shelf: boolean;

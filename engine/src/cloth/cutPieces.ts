@@ -31,6 +31,10 @@ export interface CutPiece {
   readonly swing: number;
 }
 
+/** Whether it is cut for panels, not for waistbands, pockets and the like. */
+export const isPanelPiece = ({ copies }: Pick<CutPiece, 'copies'>): boolean =>
+  copies.some(({ panels }) => panels.length > 0);
+
 /** Panels by their shapes, in their order. A panel that mirrors another is a copy of it. */
 export function panelPieces([first, ...others]: Panels, swung: boolean): [CutPiece, ...CutPiece[]] {
   const groups: [Group, ...Group[]] = [groupOf(first)];

@@ -44,12 +44,6 @@ export function readFabric(chosen: ClothOptions): Fabric {
   const crosswise = changeOf(chosen.change.crosswise, chosen.washed);
   const width = figure.length(chosen.width, 'cloth.width');
   const selvage = figure.length(chosen.selvage, 'cloth.selvage');
-  const between = (selvages: number): Figure<Mm> =>
-    figure.length(
-      mm(Math.max(1, width.value * (1 - crosswise.value) - selvages * selvage.value)),
-      'cloth.usable',
-      { width, change: crosswise, selvages: figure.count(selvages, 'cloth.selvages'), selvage },
-    );
   const isRange =
     !chosen.washed &&
     [chosen.change.lengthwise, chosen.change.crosswise].some((c) => typeof c !== 'number' && 'to' in c);
@@ -57,8 +51,7 @@ export function readFabric(chosen: ClothOptions): Fabric {
     lengthwise,
     crosswise,
     selvage,
-    usable: between(2),
-    usableFromSelvage: between(1),
+    ...usableWidths(width, crosswise, selvage),
     oneWay: chosen.oneWay,
     step: figure.length(chosen.step, 'cloth.step'),
     least: figure.length(chosen.least, 'cloth.least'),
@@ -66,6 +59,21 @@ export function readFabric(chosen: ClothOptions): Fabric {
     pattern: chosen.pattern ? washedPattern(chosen.pattern, lengthwise.value, crosswise.value) : null,
     notices: isRange ? [caution('cloth.changeIsRange', { lengthwise, crosswise })] : [],
   };
+}
+
+/** What of a width can be cut from after the wash: between its selvages, and from one of them. */
+export function usableWidths(
+  width: Figure<Mm>,
+  change: Figure,
+  selvage: Figure<Mm>,
+): Pick<Fabric, 'usable' | 'usableFromSelvage'> {
+  const without = (selvages: number): Figure<Mm> =>
+    figure.length(
+      mm(Math.max(1, width.value * (1 - change.value) - selvages * selvage.value)),
+      'cloth.usable',
+      { width, change, selvages: figure.count(selvages, 'cloth.selvages'), selvage },
+    );
+  return { usable: without(2), usableFromSelvage: without(1) };
 }
 
 /** A pattern changes in the wash as its cloth does. */

@@ -109,6 +109,8 @@ function tableOf(table: FoundTable, cloth: PlannedCloth, speaker: Speaker) {
     },
     /** What of a length at hand lies beyond all its tables. */
     uncut: table.uncut && restOf(table.uncut, speaker),
+    /** What of a lower layer reaches beyond the upper one, where stripes are folded off the middle. */
+    beneath: table.beneath && restOf(table.beneath, speaker),
     pieces: numbered(table).map(({ number, piece, box, corners }) => ({
       number,
       wearer: piece.wearer,

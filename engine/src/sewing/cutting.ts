@@ -162,7 +162,10 @@ function foldSentences(bench: Bench): Sentence[] {
 function onPattern({ cloth: { chosen, fabric, notices } }: Bench): Sentence[] {
   const pattern = patternKind(fabric);
   const isByHand = notices.some(({ code }) => code === 'cloth.laidByHand');
-  return pattern && chosen.table.layers > 1 && !isByHand ? [say('fold.pattern', { pattern })] : [];
+  if (!pattern || chosen.table.layers === 1 || isByHand) return [];
+  const offMiddle = chosen.kind === 'lengthwise fold' && pattern !== 'bands';
+  const onBand = chosen.kind === 'crosswise fold' && pattern !== 'stripes';
+  return [say('fold.pattern', { pattern, fold: offMiddle ? 'offMiddle' : onBand ? 'onBand' : 'selvages' })];
 }
 
 /** How one length of the cloth is put on the table. */

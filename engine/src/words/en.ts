@@ -1296,7 +1296,7 @@ export const en: Catalogue = {
     'fold.wholePanels':
       'Chalk the centre line of each panel along the grain: panels that lie head to tail are marked whole, to both sides of it.',
     'fold.pattern':
-      'Fold on the pattern where the cutting layout says, even if the selvages then don’t meet; pin {pattern, select, stripes {stripe on stripe} bands {band on band} other {stripe on stripe and band on band}} through both layers.',
+      '{fold, select, offMiddle {Let the fold lie on the pattern where the cutting layout says, even if the selvages then don’t meet} onBand {Let the fold lie on a band, as the cutting layout says} other {Keep the selvages on one another}}; pin {pattern, select, stripes {stripe on stripe} bands {band on band} other {stripe on stripe and band on band}} through both layers.',
     'fold.lengths': 'The other lengths of it lie the same way; each has its own cutting layout.',
     'fold.grain': 'Smooth every layer until the folds lie straight with no ripple.',
     'mark.chalkScrap': 'Try your chalk on a scrap of this cloth: it must brush or wash out.',
@@ -2289,6 +2289,7 @@ export const en: Catalogue = {
     cutBefore: 'cut before',
     leftOver: '{count, plural, one {{along} × {across}} other {{count} times {along} × {across}}} left over',
     leftOverSize: '{count, plural, one {{along} × {across}} other {{count} times {along} × {across}}}',
+    beneath: 'The strip of the lower layer that reaches out, {along} × {across}, stays uncut.',
     uncut: 'Beyond this, {along} × {across} of the length stay uncut.',
     altChalked: 'The cloth as it lies, with the pieces chalked on it: {pieces}.',
     shelfHeading: 'From what is on the shelf',

@@ -807,7 +807,7 @@ export const fr: Catalogue = {
     'cloth.leastPossible': 'aucun placement de cette sorte ne prend moins de',
     'cloth.leftPiece': 'reste d’un seul tenant',
     'cloth.withWashed': ['tissu tel qu’il est avant lavage', '{unwashed} + {washed}'],
-    'cloth.allWashed': 'longueur de tissu, tout de coupons déjà lavés',
+    'cloth.allWashed': 'longueur de tissu, prise toute sur des coupons déjà lavés',
     'cloth.washedUsed': 'dont des coupons déjà lavés',
     'cloth.matchedWithin': 'plus grand écart sur la piqûre',
     'cloth.withOthers': ['longueur de tissu', '{panels} pour les panneaux + {others} pour les autres pièces'],
@@ -1126,7 +1126,7 @@ export const fr: Catalogue = {
     'cloth.noWay':
       '{wearer} : les pièces sont trop grandes pour ce tissu, de quelque façon qu’on le pose. Prenez un tissu plus large, ou une coupe en plus de pièces.',
     'cloth.notEnoughFor':
-      '{wearer, select, nobody {} other {{wearer} : }}il faut {needed} de tissu, et {why, select, unlike {à la main aucun coupon ne convient\u00a0: celui qui est assez long est trop étroit, ou abîmé par endroits} none {il n’y en a ni coupon, ni rouleau} other {aucun coupon n’en a autant de reste}}. {why, select, sought {} none {} other {Un plan plus serré peut se contenter de moins, ou se servir de plusieurs coupons\u00a0: cherchez-en un. Sinon, }}{why, select, sought {Trouvez-en} none {Trouvez-en} other {trouvez-en}} plus, ou coupez la jupe dans un autre tissu.',
+      '{wearer, select, nobody {} other {{wearer} : }}il faut {needed} de tissu, et {why, select, unlike {à la main aucun coupon ne convient\u00a0: celui qui est assez long est trop étroit, ou abîmé par endroits} none {il n’y a ni coupon ni rouleau} other {aucun coupon n’en a autant de reste}}. {why, select, sought {} none {} other {Un plan plus serré peut se contenter de moins, ou se servir de plusieurs coupons\u00a0: cherchez-en un. Sinon, }}{why, select, sought {Trouvez-en} none {Trouvez-en} other {trouvez-en}} plus, ou coupez la jupe dans un autre tissu.',
     'cloth.panelTooDeep':
       'Un panneau fait {depth} de haut en bas, et le tissu {usable} de laize après lavage : il ne peut pas se couper la taille sur la lisière.',
     'cloth.panelTooWide': 'Un panneau fait {width} de large, et le tissu {usable} après lavage.',
@@ -1170,7 +1170,7 @@ export const fr: Catalogue = {
     'cloth.foldTurnsPrint':
       'Plié en travers, un imprimé à sens unique serait la tête en bas sur une épaisseur. Placez-le à plat, ou pliez-le en long.',
     'cloth.matchInOneLayer':
-      'Un motif qui doit se raccorder aux coutures se coupe sur une seule épaisseur, ou plié une fois si chaque panneau est sur la pliure ou va par deux, traversés par le motif aux mêmes endroits. Ici, il ne se plie pas ainsi. Placez-le à plat.',
+      'Un motif qui doit se raccorder aux coutures se coupe sur une seule épaisseur, ou plié une fois si les panneaux sont tous sur la pliure ou vont par deux, traversés par le motif aux mêmes endroits. Ici, il ne se plie pas ainsi. Placez-le à plat.',
     'cloth.flawOnFold':
       'On ne sait qu’à la fin où sera la pliure : les défauts du rouleau ne peuvent pas être évités. Placez-le à plat, ou pliez-le en long.',
     'cloth.notFoldedInFour':
@@ -1422,7 +1422,7 @@ export const fr: Catalogue = {
     'fold.wholePanels':
       'Tracez la ligne du milieu de chaque panneau dans le droit fil : les panneaux disposés tête-bêche se marquent entiers, des deux côtés de cette ligne.',
     'fold.pattern':
-      'Pliez sur le motif, là où le plan de coupe le dit, même si les lisières ne tombent pas ensemble\u00a0; épinglez {pattern, select, stripes {rayure sur rayure} bands {bande sur bande} other {rayure sur rayure et bande sur bande}} à travers les deux épaisseurs.',
+      '{fold, select, offMiddle {Que la pliure soit sur le motif là où le plan de coupe le dit, même si les lisières ne tombent pas ensemble} onBand {Que la pliure soit sur une bande, comme le dit le plan de coupe} other {Gardez les lisières l’une sur l’autre}}\u00a0; épinglez {pattern, select, stripes {rayure sur rayure} bands {bande sur bande} other {rayure sur rayure et bande sur bande}} à travers les deux épaisseurs.',
     'fold.lengths': 'Les autres longueurs se placent de même\u00a0; chacune a son plan de coupe.',
     'fold.grain': 'Lissez chaque épaisseur jusqu’à ce que les pliures soient droites, sans une vague.',
     'mark.chalkScrap':
@@ -2450,6 +2450,7 @@ export const fr: Catalogue = {
     leftOver:
       '{count, plural, one {reste {along} × {across}} other {restent {count} fois {along} × {across}}}',
     leftOverSize: '{count, plural, one {{along} × {across}} other {{count} fois {along} × {across}}}',
+    beneath: 'La bande de l’épaisseur du dessous qui dépasse, {along} × {across}, reste intacte.',
     uncut: 'Au-delà, {along} × {across} du coupon restent intacts.',
     altChalked: 'Le tissu tel qu’il est posé, les pièces tracées dessus : {pieces}.',
     shelfHeading: 'Avec ce qu’il y a sur l’étagère',

@@ -75,6 +75,7 @@ export interface WorkshopWords {
   readonly leftOverSize: string;
   /** Of a length at hand, beyond what is folded: `{along}`, `{across}`. */
   readonly uncut: string;
+  readonly beneath: string;
   /** `{pieces}`. */
   readonly altChalked: string;
   readonly shelfHeading: string;

@@ -56,6 +56,19 @@ test('a pattern that has to meet is laid so only by a search, and the plan says 
   }
 });
 
+test.each([
+  ['lengthwise fold', { across: '4 cm' }, 'offMiddle'],
+  ['lengthwise fold', { along: '4 cm' }, 'selvages'],
+  ['crosswise fold', { along: '4 cm' }, 'onBand'],
+] as const)('where the fold lies on a pattern: %s, %j', (lay, pattern, fold) => {
+  const cloth = { width: '60 in', lay, pattern };
+  const { sewing } = searchPlan(planOf({ cut: { kind: 'gored', gores: 8 }, cloth }).request, effort);
+  const said = sewing.steps.flatMap(({ sentences }) =>
+    sentences.filter(({ code }) => code === 'fold.pattern'),
+  );
+  expect(said.map(({ params }) => params['fold'])).toEqual([fold]);
+});
+
 test('what is known of a cloth however it lies is still told once it was searched', () => {
   const flaw = { along: '150 cm', across: '10 cm', length: '5 cm', width: '5 cm' };
   for (const [code, raw] of [

@@ -1,7 +1,7 @@
 import type { ClassRequest, SkirtRequest } from '@ribbonwright/engine';
 
 /** Raised when kept lays of an older table can no longer be drawn, or what they tell no longer be said. */
-const VERSION = 4;
+const VERSION = 5;
 
 /** What of a cloth a lay depends on: not what it is called and costs, nor which way is liked best. */
 const clothKey = (cloth: SkirtRequest['cloth']): unknown => ({

@@ -1,6 +1,5 @@
-import { mm } from '../../units/index.ts';
 import { figure } from '../codes.ts';
-import type { Fabric } from '../fabric.ts';
+import { usableWidths, type Fabric } from '../fabric.ts';
 import type { ClothJob, ClothLength } from '../job/found.ts';
 import { usableOf } from '../job/lengths.ts';
 import type { Lay } from '../lays/lay.ts';
@@ -26,26 +25,16 @@ export function laysOn(
     const usable = usableOf(length, fabric);
     if (Math.abs(usable - fabric.usable.value) < HAIR) return onBolt;
     const before = known.get(usable);
-    const cut = before ? null : pieces();
-    const lays = before ?? (cut ? laysOf({ ...cut, fabric: fabricOf(length, fabric) }) : []);
+    if (before) return before;
+    const cut = pieces();
+    const lays = cut ? laysOf({ ...cut, fabric: fabricOf(length, fabric) }) : [];
     known.set(usable, lays);
     return lays;
   };
 }
 
 /** The cloth as it is where one of its lengths is narrower or wider than the bolt. */
-function fabricOf(length: ClothLength, fabric: Fabric): Fabric {
-  const width = figure.length(length.width, 'cloth.width');
-  const inputs = {
-    width,
-    change: length.washed ? figure.percent(0, 'cloth.changeDone') : fabric.crosswise,
-    selvage: fabric.selvage,
-  };
-  const between = (selvages: number) =>
-    figure.length(
-      mm(Math.max(1, usableOf(length, fabric) + (2 - selvages) * fabric.selvage.value)),
-      'cloth.usable',
-      { ...inputs, selvages: figure.count(selvages, 'cloth.selvages') },
-    );
-  return { ...fabric, usable: between(2), usableFromSelvage: between(1) };
+function fabricOf({ width, washed }: ClothLength, fabric: Fabric): Fabric {
+  const change = washed ? figure.percent(0, 'cloth.changeDone') : fabric.crosswise;
+  return { ...fabric, ...usableWidths(figure.length(width, 'cloth.width'), change, fabric.selvage) };
 }

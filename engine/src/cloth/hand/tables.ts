@@ -43,6 +43,7 @@ const tablesOf = (
         flaws: [],
         leftOver: null,
         uncut: null,
+        beneath: null,
       },
     }),
   );

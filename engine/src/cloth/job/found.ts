@@ -64,6 +64,11 @@ export interface FoundTable extends Table {
   readonly leftOver: LeftOver | null;
   /** On the last table of a length at hand: what of that lies beyond, untouched; null where that is a rag. */
   readonly uncut: Rest | null;
+  /**
+   * Where stripes are folded off the middle: what of the lower layer lies beyond the upper one's selvage, as long as the
+   * table; null where that is a rag.
+   */
+  readonly beneath: Rest | null;
 }
 
 /** The best lay that was found for all that is cut from one cloth. */

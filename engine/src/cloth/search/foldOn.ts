@@ -1,10 +1,10 @@
 import { boundsOf } from '../../geometry/index.ts';
 import { single } from '../blocks.ts';
+import { isPanelPiece } from '../cutPieces.ts';
 import type { Fabric, Pattern } from '../fabric.ts';
-import type { LayKind } from '../options.ts';
 import type { Lying } from './lying.ts';
 import { apart, MEETS, phasesOn, type Phases } from './match.ts';
-import type { FoldOn, Strip } from './strip.ts';
+import type { FoldOn } from './strip.ts';
 import type { Variant } from './variants.ts';
 import type { Wanted } from '../job/found.ts';
 
@@ -18,8 +18,7 @@ export function foldsOn(
   fabric: Fabric,
 ): readonly FoldOn[] {
   const { pattern } = fabric;
-  if (!pattern || loose.some(({ cutting }) => cutting.copies.some(({ panels }) => panels.length > 0)))
-    return [];
+  if (!pattern || loose.some(({ cutting }) => isPanelPiece(cutting))) return [];
   const phases = phasesOn(fabric, wanted, { along: 0, across: 0 });
   return (['line', 'between'] as const).filter((on) =>
     lying.every((each) =>
@@ -49,21 +48,3 @@ function isAlikeThrough(lying: Lying, phases: Phases, { across, along }: Pattern
 /** How far across the cloth a whole piece reaches. */
 const depthOf = ({ cutting, stance }: Lying): number =>
   boundsOf(single(cutting, stance).pieces[0]?.outline ?? []).height;
-
-/** Where lines of the pattern pass on a strip that lies so. */
-export function patternOn(
-  { pattern, selvage }: Fabric,
-  way: LayKind,
-  { width }: Strip,
-  on: FoldOn,
-): { readonly along: number; readonly across: number } {
-  if (!pattern) return { along: 0, across: 0 };
-  return {
-    // The strip begins at a fold across the cloth, and ends at one along it.
-    along: way === 'crosswise fold' ? 0 : pattern.at.along,
-    across:
-      way === 'lengthwise fold'
-        ? width - (on === 'line' ? 0 : (pattern.across ?? 0) / 2)
-        : pattern.at.across - selvage.value,
-  };
-}

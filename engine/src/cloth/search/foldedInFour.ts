@@ -1,13 +1,11 @@
 import type { Cutting } from '../blocks.ts';
-import type { CutPiece } from '../cutPieces.ts';
+import { isPanelPiece, type CutPiece } from '../cutPieces.ts';
 import { pairAll } from '../lays/pairs.ts';
 import type { Wanted } from '../job/found.ts';
 import type { Lying, OnFold } from './lying.ts';
 
-const isPanel = ({ copies }: CutPiece): boolean => (copies[0]?.panels.length ?? 0) > 0;
-
 /** Panels that may lie with their middle on a fold across the bolt, their length across it. */
-const mayFold = (cut: CutPiece): boolean => isPanel(cut) && cut.symmetric && cut.swing === 0;
+const mayFold = (cut: CutPiece): boolean => isPanelPiece(cut) && cut.symmetric && cut.swing === 0;
 
 /**
  * Through four layers: of two panels that are alike half of one, its middle at the edge with two folds; four of

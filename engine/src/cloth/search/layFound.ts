@@ -12,7 +12,9 @@ export function layFound(found: FoundCloth): Lay {
   const [first, ...others] = tables;
   const pieces = tables.flatMap((table) => table.pieces);
   const largest = tables
-    .flatMap(({ leftOver, uncut }) => [leftOver, uncut].flatMap((rest) => rest?.opened ?? []))
+    .flatMap(({ leftOver, beneath, uncut }) =>
+      [leftOver, beneath, uncut].flatMap((rest) => rest?.opened ?? []),
+    )
     .reduce((most, each) => (each.along * each.across > most.along * most.across ? each : most), {
       along: mm(0),
       across: mm(0),

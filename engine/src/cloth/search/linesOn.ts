@@ -3,17 +3,39 @@ import type { Fabric, Pattern } from '../fabric.ts';
 import { usableOf } from '../job/lengths.ts';
 import type { FoundTable } from '../job/found.ts';
 import type { Table } from '../lays/table.ts';
-import { apart, MEETS } from './match.ts';
-import type { FoldOn } from './strip.ts';
+import { apart, MEETS, type PatternOn } from './match.ts';
+import type { FoldOn, Strip } from './strip.ts';
+import type { LayKind } from '../options.ts';
 
-/** Where a line or crossing of a pattern passes on a table: a fold across the cloth, drawn at the right, lies on one. */
+/** Where a line or crossing of a pattern passes: a fold across the cloth, drawn at a table's right, lies on one. */
 export const linesOn = (
   { along, right }: Pick<Table, 'along' | 'right'>,
   { at }: Pick<Pattern, 'at'>,
-): { readonly along: number; readonly across: number } => ({
+): PatternOn => ({
   along: right === 'fold' ? along : at.along,
   across: at.across,
 });
+
+/** The same on a strip that lies so, between its edges. */
+export function patternOn(
+  { pattern, selvage }: Fabric,
+  way: LayKind,
+  { width }: Strip,
+  on: FoldOn,
+): PatternOn {
+  if (!pattern) return { along: 0, across: 0 };
+  return {
+    // The strip begins at a fold across the cloth, and ends at one along it.
+    along: way === 'crosswise fold' ? 0 : pattern.at.along,
+    across:
+      way === 'lengthwise fold'
+        ? width - (on === 'line' ? 0 : (pattern.across ?? 0) / 2)
+        : pattern.at.across - selvage.value,
+  };
+}
+
+/** Below this two selvages lie on one another. */
+const APART = 0.5;
 
 /** How cloth with stripes that meet is folded lengthwise. */
 export interface StripedFold {
@@ -35,6 +57,6 @@ export function stripedFold(
   return {
     on: apart(across - pattern.at.across, pattern.across) <= MEETS ? 'line' : 'between',
     from: across,
-    beyond: mm(Math.max(0, beyond)),
+    beyond: mm(beyond < APART ? 0 : beyond),
   };
 }

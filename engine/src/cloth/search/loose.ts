@@ -57,6 +57,7 @@ export function looseOn(
       flaws: [],
       leftOver: restOf(each, fabric),
       uncut: null,
+      beneath: null,
     };
   });
   const strip = tables.find(({ where }) => where === 'beside');

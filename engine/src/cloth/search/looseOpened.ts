@@ -69,7 +69,7 @@ export function looseOpened(
   return {
     // What is left of a cloth is told where it lies opened out.
     tables: [
-      ...folded.map((table) => (isOpened(table) ? { ...table, leftOver: null } : table)),
+      ...folded.map((table) => (isOpened(table) ? { ...table, leftOver: null, beneath: null } : table)),
       ...opened,
     ].map((table, i) => (i === 0 ? { ...table, where: 'first' } : table)),
     lacking: beyond(placed, strip).map(({ lying }) => lying.cutting),

@@ -118,6 +118,50 @@ describe('a pattern that has to meet, folded once', () => {
     }
   });
 
+  test('of a lower layer that reaches far out what is worth keeping is told; there one selvage lies at the edge', () => {
+    for (const [across, from] of [
+      ['50 cm', '10 cm'],
+      ['4 cm', '0 cm'],
+    ]) {
+      const { found } = laidOn({ across, at: { across: from } }, {}, 'lengthwise fold');
+      const [table] = found.tables;
+      const fold = table && stripedFold(table, found.fabric);
+      if (!table || !fold) throw new Error(across);
+      const isKept = fold.beyond >= 100;
+      expect(isKept).toBe(across === '50 cm');
+      expect(table.beneath).toEqual(
+        isKept ? { opened: { along: table.along, across: fold.beyond }, count: 1 } : null,
+      );
+      expect(table.top).toBe(fold.beyond > 0 ? 'selvage' : 'selvages');
+    }
+  });
+
+  test.each([
+    ['50 cm', '10 cm'],
+    ['40 cm', '2 cm'],
+  ])(
+    'wide stripes, %s from %s: a strip too long for the fold is cut in one layer, and the fold lies where most finds room',
+    (across, from) => {
+      const raw: RawRequest = {
+        cut: { kind: 'gored', gores: 8 },
+        body: { waist: '72 cm', hip: '92 cm', waistToHem: '70 cm' },
+        cloth: { width: '60 in' },
+      };
+      const { found } = laidOn({ across, at: { across: from } }, raw, 'lengthwise fold');
+      expect(found.notices.filter(({ level }) => level === 'problem')).toEqual([]);
+      expect(found.fits).toBe(true);
+      const single = found.tables.filter(({ layers }) => layers === 1).flatMap(({ pieces }) => pieces);
+      expect(single.length).toBeGreaterThan(0);
+      expect(single.flatMap(({ panels }) => panels)).toEqual([]);
+    },
+  );
+
+  test('a panel too wide to reach from its selvage to the fold is no larger than the cloth: it is laid open', () => {
+    const raw: RawRequest = { cut: { kind: 'flared' }, cloth: { width: '60 in' } };
+    const { found } = laidOn({ across: '40 cm', at: { across: '2 cm' } }, raw, 'lengthwise fold');
+    expect(found.notices.map(({ code }) => code)).toEqual(['cloth.matchInOneLayer']);
+  });
+
   test('a panel with its middle on the fold has the line there that it asks for', () => {
     const { found } = laidOn({ across: '4 cm' }, {}, 'lengthwise fold');
     const [table] = found.tables;

@@ -10,8 +10,8 @@ import { joinOf, type Join } from './seamJoin.ts';
 /** Where a piece's own origin may lie so that the pattern meets; null where it may lie anywhere. */
 export type Phases = (lying: Lying) => Phase | null;
 
-/** Where a line of the pattern passes on the strip. */
-interface PatternOn {
+/** Where a line or crossing of the pattern passes on a table, or on the strip. */
+export interface PatternOn {
   readonly along: number;
   readonly across: number;
 }

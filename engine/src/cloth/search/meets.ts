@@ -6,7 +6,7 @@ import { figure } from '../codes.ts';
 import type { FoundCloth, PanelSeam, Wanted } from '../job/found.ts';
 import { liesFolded, type OnTable } from './lies.ts';
 import { linesOn } from './linesOn.ts';
-import { apart } from './match.ts';
+import { apart, type PatternOn } from './match.ts';
 import { joinOf, pairsAlong } from './seamJoin.ts';
 
 /** How well a pattern meets at one seam, at the stitching line. */
@@ -64,7 +64,7 @@ export function seamMeets(
 
 /** Places as they are seen from a line or crossing of the pattern. */
 const fromLines =
-  (places: OnTable, { along, across }: ReturnType<typeof linesOn>): OnTable =>
+  (places: OnTable, { along, across }: PatternOn): OnTable =>
   (at) => {
     const { x, y } = places(at);
     return { x: x - along, y: y - across };

@@ -9,9 +9,9 @@ import type { ClothEffort } from './effort.ts';
 import type { ClothJob, FoundCloth, FoundTable } from '../job/found.ts';
 import { handStart, type HandPlaced } from './handStart.ts';
 import { looseOn } from './loose.ts';
-import { breadthOf, lotsOf, packLots, placedOf, relaxed, type Lot } from './lots.ts';
-import { foldsOn, patternOn } from './foldOn.ts';
-import { MEETS, phasesOn } from './match.ts';
+import { ableOf, foldingOf, runOf } from './folding.ts';
+import { packLots, placedOf } from './lots.ts';
+import { MEETS } from './match.ts';
 import { seamMeets } from './meets.ts';
 import { boundOf } from '../job/bound.ts';
 import { aboutPrint } from '../job/print.ts';
@@ -21,10 +21,10 @@ import { pooled } from './pooled.ts';
 import { pressed } from './pressed.ts';
 import { isSameRun, placementsOf, type Run } from './run.ts';
 import { partOf, shared } from './shares.ts';
-import { stripOf, type FoldOn, type Strip } from './strip.ts';
+import type { Strip } from './strip.ts';
 import { looseOpened } from './looseOpened.ts';
 import { beyond, tablesOf } from './tables.ts';
-import { inSingleLayer, onItsSide, variantsOf, type Variant } from './variants.ts';
+import { onItsSide } from './variants.ts';
 
 /** Part of the effort that goes to seeing which variant is the most promising, each. */
 const TRIAL = 0.1;
@@ -52,46 +52,23 @@ export function packed(
   offer: (found: FoundCloth) => void,
 ): FoundCloth {
   const { job, hand } = known;
-  const { fabric, wanted } = job;
+  const { fabric } = job;
   const meets = fabric.pattern?.match === true;
-  const isFolded = meets && way !== 'open';
-  const all = variantsOf(job, way);
-  const foldOn = isFolded ? bestFold(all, job) : 'line';
-  const variants = isFolded ? all.filter((each) => foldsOn(each, wanted, fabric).includes(foldOn)) : all;
-  if (variants.length === 0) return assembled(known, nothing([problem('cloth.matchInOneLayer')]));
-  const strip = stripOf(job, way, foldOn);
-  const phases = phasesOn(fabric, wanted, patternOn(fabric, way, strip, foldOn));
-  const run = (variant: Variant, start: Run['start']): Run => {
-    const lots = lotsOf(variant.lying, fabric, phases).map((lot) => relaxed(lot, strip));
-    const fits = (lot: Lot): boolean => breadthOf(lot) <= strip.width + HAIR;
-    const lying = lots.filter(fits);
-    const broad = lots.filter((lot) => !fits(lot)).flatMap(({ members }) => members);
-    // Of several skirts those that are too broad for the fold may find room on a single layer.
-    const mayPart = way !== 'open' && !meets && wanted.length > 1 && lying.length > 0;
-    const apart = mayPart ? broad : [];
-    return {
-      lots: lying,
-      variant: {
-        ...variant,
-        loose: [...variant.loose, ...apart.flatMap((each) => inSingleLayer(each, fabric))],
-      },
-      unfit: apart.length > 0 ? [] : broad.map(({ cutting }) => cutting),
-      apart: [...new Set(apart.map(({ wearer }) => wearer))],
-      start,
-    };
-  };
-  const runs: Run[] = variants.map((variant) => run(variant, null));
+  const folding = foldingOf(job, way);
+  if (!folding) return assembled(known, nothing([problem('cloth.matchInOneLayer')]));
+  const { foldOn, strip } = folding;
+  const runs: Run[] = [...folding.runs];
   const started = way === 'open' && hand ? startOf(hand, job, strip) : null;
   if (started) {
-    const asByHand = run({ lying: started.map(({ lying }) => lying), loose: [] }, started);
+    const variant = { lying: started.map(({ lying }) => lying), loose: [] };
+    const asByHand = runOf(variant, job, way, folding, started);
     const alike = runs.findIndex((each) => isSameRun(each, asByHand));
     if (alike >= 0) runs.splice(alike, 1, asByHand);
     else runs.unshift(asByHand);
   }
   if ((fabric.oneWay || meets) && way === 'open' && runs.every(({ unfit }) => unfit.length > 0))
-    runs.push(run(onItsSide(job), null));
-  const fewest = Math.min(...runs.map(({ unfit }) => unfit.length));
-  const able = runs.filter(({ unfit }) => unfit.length === fewest);
+    runs.push(runOf(onItsSide(job), job, way, folding));
+  const able = ableOf(runs);
   let evaluations = 0;
   const meetings = noMeetings();
   const bounds = new Map<Run, number>();
@@ -113,7 +90,7 @@ export function packed(
       ),
       evaluations: evaluations + packing.evaluations,
       notices: [
-        ...tooLarge([...unfit, ...wide], job),
+        ...tooLarge([...unfit, ...wide], job, way),
         // Of what does not fit some seams are nowhere.
         ...(unfit.length + wide.length + missing.length === 0 ? offAt(tables, job) : []),
         ...aboutPrint(fabric, way, fabric.oneWay && tables.some(({ pieces }) => pieces.some(liesOnItsSide))),
@@ -222,15 +199,6 @@ export function packed(
   return found(further);
 }
 
-/** Where the fold is to lie on a pattern: as most variants may have it; of two that are as good where more of the cloth lies double. */
-function bestFold(variants: readonly Variant[], job: ClothJob): FoldOn {
-  const many = (on: FoldOn): number =>
-    variants.filter((each) => foldsOn(each, job.wanted, job.fabric).includes(on)).length;
-  const width = (on: FoldOn): number => stripOf(job, 'lengthwise fold', on).width;
-  const more = many('between') - many('line') || width('between') - width('line');
-  return more > 0 ? 'between' : 'line';
-}
-
 /** Laid by hand, skirt after skirt or all at once: what takes less. */
 function startOf(
   hand: NonNullable<Known['hand']>,
@@ -242,7 +210,6 @@ function startOf(
   return together && together.along < inTurn ? together.placed : handStart(hand, job, strip);
 }
 
-const HAIR = 1e-6;
 /** Share of the length. */
 const WORTH_TELLING = 0.0005;
 
@@ -261,7 +228,15 @@ function offAt(tables: FoundCloth['tables'], { fabric, wanted }: ClothJob): Noti
     .map((params) => caution('cloth.seamNotMatched', params));
 }
 
-const tooLarge = (cuttings: readonly Cutting[], { fabric }: ClothJob): Notice[] =>
-  [...new Set(cuttings.map(({ cut }) => cut))].map(({ piece }) =>
-    problem('cloth.pieceTooLarge', { width: piece.width, depth: piece.depth, usable: fabric.usable }),
-  );
+/** What is too large for the cloth; or only to lie between its selvage and a fold that is on the pattern. */
+function tooLarge(cuttings: readonly Cutting[], { fabric }: ClothJob, way: LayKind): Notice[] {
+  const { pattern, usable } = fabric;
+  const pieces = [...new Set(cuttings.map(({ cut }) => cut.piece))];
+  const isTooLarge = ({ width, depth }: (typeof pieces)[number]): boolean =>
+    way !== 'lengthwise fold' || pattern?.match !== true || Math.min(width.value, depth.value) > usable.value;
+  const large = pieces.filter(isTooLarge);
+  return [
+    ...large.map(({ width, depth }) => problem('cloth.pieceTooLarge', { width, depth, usable })),
+    ...(large.length < pieces.length ? [problem('cloth.matchInOneLayer')] : []),
+  ];
+}

@@ -6,7 +6,9 @@ import type { Fabric } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
 import type { Table } from '../lays/table.ts';
 import type { FoundPiece, FoundTable } from '../job/found.ts';
+import { RAG } from '../job/free.ts';
 import { restOf } from '../job/rest.ts';
+import { stripedFold } from './linesOn.ts';
 import type { Placed } from './lots.ts';
 import { foldsOf, type Laid, type Strip } from './strip.ts';
 
@@ -69,7 +71,15 @@ function tableOf(laid: Laid, on: readonly Placed[], way: LayKind, fabric: Fabric
   }));
   const flaws = laid.flaws.map((flaw) => onTable(closed(flaw)));
   const across = mm(room + (way === 'lengthwise fold' ? 1 : 2) * fabric.selvage.value);
-  const table = { ...edges, along: mm(along), across, pieces };
+  const beyond = stripedFold({ ...edges, across, from }, fabric)?.beyond ?? mm(0);
+  const table = {
+    ...edges,
+    // Two selvages lie at that edge only where they lie on one another.
+    top: beyond > 0 ? ('selvage' as const) : edges.top,
+    along: mm(along),
+    across,
+    pieces,
+  };
   return {
     ...table,
     where: 'another',
@@ -78,6 +88,8 @@ function tableOf(laid: Laid, on: readonly Placed[], way: LayKind, fabric: Fabric
     flaws,
     leftOver: restOf(table, fabric, flaws),
     uncut: null,
+    beneath:
+      Math.min(along, beyond) < RAG ? null : { opened: { along: mm(along), across: beyond }, count: 1 },
   };
 }
 

@@ -1,6 +1,6 @@
 import { boundsOf } from '../../geometry/index.ts';
 import { stancesOf, type Stance } from '../blocks.ts';
-import type { CutPiece } from '../cutPieces.ts';
+import { isPanelPiece, type CutPiece } from '../cutPieces.ts';
 import type { Fabric } from '../fabric.ts';
 import { oneByOne, pairAll } from '../lays/pairs.ts';
 import type { LayKind } from '../options.ts';
@@ -96,10 +96,8 @@ const mayBePaired = (wanted: Wanted): boolean => !isMarkedOnFold(wanted);
 
 const isInFour = ({ onFold }: Lying): boolean => onFold === 'no';
 
-const isPanel = ({ copies }: CutPiece): boolean => (copies[0]?.panels.length ?? 0) > 0;
-
 function stanceOf(cut: CutPiece, { panels }: Manner): Stance {
-  if (!isPanel(cut)) return stancesOf(cut)[0] ?? 'along';
+  if (!isPanelPiece(cut)) return stancesOf(cut)[0] ?? 'along';
   return panels === 'along' ? 'along' : cut.swing > 0 ? 'cornered' : 'across';
 }
 
@@ -145,7 +143,7 @@ function onCrosswiseFold({ wearer, mains, parts }: Wanted, manner: Manner, hasSt
   const mayFold = ({ cut }: Lying['cutting']): boolean =>
     hasStart &&
     cut.symmetric &&
-    (isPanel(cut) ? manner.panels === 'across' && cut.swing === 0 : cut.grain !== 'down');
+    (isPanelPiece(cut) ? manner.panels === 'across' && cut.swing === 0 : cut.grain !== 'down');
   const as =
     (fold: OnFold) =>
     (cutting: Lying['cutting']): Lying => ({

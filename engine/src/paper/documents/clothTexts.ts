@@ -72,19 +72,19 @@ const sizesLeft = ({ tables }: FoundCloth, speaker: Speaker): string[] =>
   );
 
 /** What is told of what is left of a table: of cloth worth keeping. */
-export const restsOf = ({ leftOver, uncut }: FoundTable): Rest[] =>
-  [leftOver, uncut].flatMap((rest) => rest ?? []);
+export const restsOf = ({ leftOver, beneath, uncut }: FoundTable): Rest[] =>
+  [leftOver, beneath, uncut].flatMap((rest) => rest ?? []);
 
-/** What of a length at hand stays uncut beyond its last table. */
-export const uncutTexts = ({ uncut }: FoundTable, speaker: Speaker): string[] =>
-  uncut
-    ? [
-        speaker.text(speaker.words.workshop.uncut, {
-          along: speaker.length(uncut.opened.along),
-          across: speaker.length(uncut.opened.across),
-        }),
-      ]
-    : [];
+/** What stays uncut that no drawing of a table shows: of its lower layer, and of a length at hand beyond its last table. */
+export function uncutTexts({ beneath, uncut }: FoundTable, speaker: Speaker): string[] {
+  const { workshop } = speaker.words;
+  const said = (text: string, rest: Rest | null): string[] => {
+    if (!rest) return [];
+    const { along, across } = rest.opened;
+    return [speaker.text(text, { along: speaker.length(along), across: speaker.length(across) })];
+  };
+  return [...said(workshop.beneath, beneath), ...said(workshop.uncut, uncut)];
+}
 
 /** Which length a table lies on; which part of it, where several are laid on it; and whether it is opened out. */
 export function lengthTitle(table: FoundTable, { tables }: FoundCloth, speaker: Speaker): string {

@@ -8,6 +8,7 @@ import { repeatsOn } from '../pictures/chalk/patternLines.ts';
 export function patternTexts(table: FoundTable, lay: FoundCloth, speaker: Speaker): string[] {
   const { workshop, tableEdges } = speaker.words;
   const fabric = minded(lay);
+  const kind = patternKind(fabric);
   const { across, along } = repeatsOn(table, fabric);
   const said = (text: string, { at, step }: NonNullable<typeof across>, edge: string): string =>
     speaker.text(text, { at: speaker.fineLength(mm(at)), step: speaker.fineLength(mm(step)), edge });
@@ -16,8 +17,8 @@ export function patternTexts(table: FoundTable, lay: FoundCloth, speaker: Speake
     ...(along ? [said(workshop.bandsAt, along, tableEdges[table.left])] : []),
     ...(along && table.right === 'fold' ? [workshop.foldOnBand] : []),
     ...foldTexts(table, fabric, speaker),
-    ...((across || along) && table.layers > 1
-      ? [speaker.text(workshop.patternFolded, { pattern: patternKind(fabric) ?? 'checks' })]
+    ...(kind && table.layers > 1 && (across || along)
+      ? [speaker.text(workshop.patternFolded, { pattern: kind })]
       : []),
   ];
 }
@@ -25,9 +26,6 @@ export function patternTexts(table: FoundTable, lay: FoundCloth, speaker: Speake
 /** The cloth as a lay minds it: by hand its pattern falls as it does, and nobody knows where. */
 export const minded = (lay: Pick<FoundCloth, 'fabric' | 'notices'>): FoundCloth['fabric'] =>
   isByEye(lay) ? { ...lay.fabric, pattern: null } : lay.fabric;
-
-/** Below this two selvages lie on one another. */
-const NOTHING = 0.5;
 
 /** Where cloth with stripes is folded lengthwise. */
 function foldTexts(table: FoundTable, fabric: FoundCloth['fabric'], speaker: Speaker): string[] {
@@ -37,7 +35,7 @@ function foldTexts(table: FoundTable, fabric: FoundCloth['fabric'], speaker: Spe
     speaker.text(speaker.words.workshop.stripesFolded, {
       on: fold.on,
       from: speaker.length(fold.from),
-      isBeyond: fold.beyond > NOTHING ? 'yes' : 'no',
+      isBeyond: fold.beyond > 0 ? 'yes' : 'no',
       beyond: speaker.length(fold.beyond),
     }),
   ];
