@@ -1056,7 +1056,7 @@ export const en: Catalogue = {
     'cloth.notFoldedInFour':
       'Nothing here can be sought through four layers: that takes two alike panels of each skirt, a print that runs either way, and one length of cloth without spoilt places. Take another way to lay it.',
     'cloth.seamNotMatched':
-      '{wearer, select, nobody {} other {{wearer}: }}The pattern can’t meet at every seam: it is off where {closes, select, yes {the two edges of {before} {beforeNumber} are sewn together} other {{before} {beforeNumber} is sewn to {after} {afterNumber}}}. Put that seam where it shows least.',
+      '{wearer, select, nobody {} other {{wearer}: }}The pattern does not meet where {closes, select, yes {the two edges of {before} {beforeNumber} are sewn together} other {{before} {beforeNumber} is sewn to {after} {afterNumber}}}: put that seam where it shows least.',
     'cloth.cantMatch':
       'No place was found where the pattern meets. Take more cloth, or let the pattern fall as it does.',
     'cloth.layWished': 'Laid as you asked ({wished}) the panels don’t fit; the plan goes on with: {taken}.',

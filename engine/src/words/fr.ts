@@ -1176,7 +1176,7 @@ export const fr: Catalogue = {
     'cloth.notFoldedInFour':
       'Rien ici ne peut être cherché en quatre épaisseurs : il y faut deux panneaux pareils de chaque jupe, un imprimé qui va dans les deux sens et une seule longueur de tissu sans défaut. Prenez un autre placement.',
     'cloth.seamNotMatched':
-      '{wearer, select, nobody {} other {{wearer}\u00a0: }}Le motif ne peut pas se raccorder à toutes les coutures : il est décalé là où {closes, select, yes {les deux bords de {before} {beforeNumber} se cousent ensemble} other {{before} {beforeNumber} se coud à {after} {afterNumber}}}. Mettez cette couture là où elle se voit le moins.',
+      '{wearer, select, nobody {} other {{wearer}\u00a0: }}Le motif ne se raccorde pas là où {closes, select, yes {les deux bords de {before} {beforeNumber} se cousent ensemble} other {{before} {beforeNumber} se coud à {after} {afterNumber}}}\u00a0: mettez cette couture là où elle se voit le moins.',
     'cloth.cantMatch':
       'Aucune place où le motif se raccorde n’a été trouvée. Prenez plus de tissu, ou laissez tomber le motif comme il vient.',
     'cloth.layWished':

@@ -6,7 +6,7 @@ import { figure } from '../codes.ts';
 import type { FoundCloth, PanelSeam, Wanted } from '../job/found.ts';
 import { liesFolded, type OnTable } from './lies.ts';
 import { linesOn } from './linesOn.ts';
-import { apart, type PatternOn } from './match.ts';
+import { apart, MEETS, type PatternOn } from './match.ts';
 import { joinOf, pairsAlong } from './seamJoin.ts';
 
 /** How well a pattern meets at one seam, at the stitching line. */
@@ -17,6 +17,8 @@ export interface SeamMeet {
   readonly whole: boolean;
   /** Farthest that a line of the pattern on one side is from its partner on the other. */
   readonly off: Figure<Mm>;
+  /** Whether that is too little to be seen. */
+  readonly meets: boolean;
 }
 
 /**
@@ -57,7 +59,8 @@ export function seamMeets(
         farthest(pairs, ({ x }) => x, pattern.along),
         farthest(pairs, ({ y }) => y, pattern.across),
       );
-      return [{ wearer, seam, whole: join.whole, off: figure.length(mm(off), 'cloth.matchedWithin') }];
+      const within = figure.length(mm(off), 'cloth.matchedWithin');
+      return [{ wearer, seam, whole: join.whole, off: within, meets: off <= MEETS }];
     }),
   );
 }

@@ -11,7 +11,6 @@ import { handStart, type HandPlaced } from './handStart.ts';
 import { looseOn } from './loose.ts';
 import { ableOf, foldingOf, runOf } from './folding.ts';
 import { packLots, placedOf } from './lots.ts';
-import { MEETS } from './match.ts';
 import { seamMeets } from './meets.ts';
 import { boundOf } from '../job/bound.ts';
 import { aboutPrint } from '../job/print.ts';
@@ -218,7 +217,7 @@ function offAt(tables: FoundCloth['tables'], { fabric, wanted }: ClothJob): Noti
   if (fabric.pattern?.match !== true) return [];
   const meets = new Set(
     seamMeets({ tables, fabric }, wanted)
-      .filter(({ off }) => off.value <= MEETS)
+      .filter((each) => each.meets)
       .map(({ seam }) => seam),
   );
   return wanted

@@ -45,7 +45,8 @@ function foldTexts(table: FoundTable, fabric: FoundCloth['fabric'], speaker: Spe
 export function meetsText(cloth: PlannedCloth, speaker: Speaker): string[] {
   const { tables, fabric, fits } = cloth.chosen;
   if (!fits || isByEye(cloth.chosen) || fabric.pattern?.match !== true) return [];
-  const seams = seamMeets({ tables, fabric }, jobOf(cloth).wanted);
+  // Where it does not meet is said by name.
+  const seams = seamMeets({ tables, fabric }, jobOf(cloth).wanted).filter(({ meets }) => meets);
   if (seams.length === 0) return [];
   const { workshop } = speaker.words;
   const whole = seams.filter((seam) => seam.whole).length;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { classOfOne } from '../../../request/index.ts';
 import type { FoundTable } from '../../../cloth/index.ts';
-import { boundsOf } from '../../../geometry/index.ts';
+import { boundsOf, translate } from '../../../geometry/index.ts';
 import { requestOf } from '../../../testing/requests.ts';
 import { speakerOf } from '../../../testing/speakers.ts';
 import { mm } from '../../../units/index.ts';
@@ -63,6 +63,12 @@ describe('the pattern of a cloth in a single layer', () => {
     expect(patternTexts(table, cloth.chosen, speaker)).toHaveLength(2);
     const [said] = meetsText(cloth, speaker);
     expect(said).toContain('along 6 whole seams');
+    // A seam where it does not meet is told by name, not counted among those where it does.
+    const moved = table.pieces.map((piece, i) =>
+      i === 0 ? { ...piece, outline: translate(piece.outline, 0, 20) } : piece,
+    );
+    const askew = { ...cloth, chosen: { ...cloth.chosen, tables: [{ ...table, pieces: moved }] } };
+    expect(meetsText(askew, speaker)[0]).toContain('along 4 whole seams');
   });
 });
 
