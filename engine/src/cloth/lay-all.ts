@@ -109,13 +109,13 @@ function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
   const wished = chosen.lay !== 'auto' && best.kind !== chosen.lay;
   // Where the way that was asked for is kept, what others would take is no help.
   const isKept = best.fits && best.kind === chosen.lay;
-  const isAble = ({ fits, kind }: Lay): boolean => fits && (!isKept || kind === best.kind);
-  const there = lengths.map((_, at) => on(at).filter(isAble));
+  const able = (at: number): Lay[] =>
+    on(at).filter(({ fits, kind }) => fits && (!isKept || kind === best.kind));
   const notices: Notice[] = [
     ...fabric.notices,
     ...flawsBeyond(chosen),
     ...best.notices.filter(({ level }) => level === 'caution'),
-    ...whyNot(best, there, chosen, { lengths, fabric }, largest(input)),
+    ...whyNot(best, able, chosen, { lengths, fabric }, largest(input)),
     ...(asksForSearch(chosen, best) ? [caution('cloth.laidByHand')] : []),
     ...(wished ? [caution('cloth.layWished', { wished: chosen.lay, taken: best.kind })] : []),
     ...aboutPrint(fabric, best.kind, best.fits && best.printOnItsSide),
@@ -123,10 +123,10 @@ function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
   return { fabric, lays, chosen: best, notices };
 }
 
-/** What keeps the skirt from being cut: too little cloth, or too narrow; `there` are the lays that each of the lengths is wide enough for. */
+/** What keeps the skirt from being cut: too little cloth, or too narrow; `able` are the lays that a length is wide enough for. */
 function whyNot(
   best: Lay,
-  there: readonly (readonly Lay[])[],
+  able: (length: number) => readonly Lay[],
   { have, bolt }: ClothOptions,
   job: Pick<ClothJob, 'lengths' | 'fabric'>,
   panel: CutPiece,
@@ -137,9 +137,10 @@ function whyNot(
       problem('cloth.notEnough', { needed: best.clothBefore, have: figure.length(have, 'cloth.have') }),
     ];
   if (best.fits && bolt) return [];
-  const needed = bolt ? undefined : (leastOf(there.flat(), job.fabric) ?? (best.fits ? best : undefined));
+  const there = bolt ? [] : job.lengths.flatMap((_, at) => able(at));
+  const needed = leastOf(there, job.fabric) ?? (best.fits ? best : undefined);
   return needed
-    ? [tooShort('', needed, job, (at) => (there[at] ?? []).length > 0)]
+    ? [tooShort('', needed, job, (at) => able(at).length > 0)]
     : [problem('cloth.noLayFits', { ...sizeOf(panel), usable: job.fabric.usable })];
 }
 
