@@ -33,6 +33,17 @@ test('a piece that the skirt has not is told', () => {
   expect(plan.notices.map(({ notice }) => notice.code)).toContain('cloth.contrastNothing');
 });
 
+test('that, where something is cut from another cloth, is told of none of them: it names its own', () => {
+  const contrast = [
+    { pieces: ['tier 1'], cloth: { name: 'linen' } },
+    { pieces: ['waistband'], cloth: { name: 'silk' } },
+  ];
+  const plan = planOf({ cut: { kind: 'tiered' }, cloth: { name: 'calico' }, contrast });
+  expect(plan.contrast.map(({ options }) => options.name)).toEqual(['linen']);
+  const told = plan.notices.filter(({ notice }) => notice.code === 'cloth.contrastNothing');
+  expect(told).toMatchObject([{ of: null, notice: { params: { cloth: 'silk' } } }]);
+});
+
 test('what would leave nothing to the skirt’s own cloth is left out', () => {
   const plan = planOf({ contrast: [{ pieces: ['front', 'back'], cloth: {} }] });
   expect(plan.contrast).toEqual([]);
