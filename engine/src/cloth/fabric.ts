@@ -16,7 +16,7 @@ export interface Pattern {
 /** What a pattern that has to meet is made of; null where none has to. */
 export function patternKind({ pattern }: Pick<Fabric, 'pattern'>): 'stripes' | 'bands' | 'checks' | null {
   if (pattern?.match !== true) return null;
-  if (pattern.across === null) return pattern.along === null ? null : 'bands';
+  if (pattern.across === null) return 'bands';
   return pattern.along === null ? 'stripes' : 'checks';
 }
 
@@ -76,12 +76,13 @@ export function usableWidths(
   return { usable: without(2), usableFromSelvage: without(1) };
 }
 
-/** A pattern changes in the wash as its cloth does. */
+/** A pattern changes in the wash as its cloth does; null where nothing of it repeats, for then there is nothing to meet. */
 function washedPattern(
   { across, along, at, match }: PatternOptions,
   lengthwise: number,
   crosswise: number,
-): Pattern {
+): Pattern | null {
+  if (across === undefined && along === undefined) return null;
   const over = (length: Mm): Mm => mm(length * (1 - crosswise));
   const down = (length: Mm): Mm => mm(length * (1 - lengthwise));
   return {

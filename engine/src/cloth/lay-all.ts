@@ -2,7 +2,7 @@ import type { Notice } from '../figure/index.ts';
 import type { Skirt } from '../skirt/index.ts';
 import { caution, figure, problem } from './codes.ts';
 import { flawsBeyond } from './flaws.ts';
-import { readFabric, type Fabric } from './fabric.ts';
+import { patternKind, readFabric, type Fabric } from './fabric.ts';
 import { leastOf } from './hand/least.ts';
 import { laysOn } from './hand/laysOn.ts';
 import { offLength } from './hand/offLength.ts';
@@ -95,8 +95,8 @@ export function liningOptions({ extras }: Skirt, chosen: ClothOptions): ClothOpt
 }
 
 /** Whether a cloth has what a lay by hand knows nothing of: a pattern to meet, room to keep, other lengths than the one it is cut from. */
-const asksForSearch = ({ pattern, between, lengths, bolt }: ClothOptions, { from }: Lay): boolean =>
-  pattern?.match === true || between > 0 || (!from && (lengths.length > 0 || !bolt));
+const asksForSearch = ({ lengths, bolt }: ClothOptions, fabric: Fabric, { from }: Lay): boolean =>
+  patternKind(fabric) !== null || fabric.between.value > 0 || (!from && (lengths.length > 0 || !bolt));
 
 function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
   const { fabric } = input;
@@ -116,7 +116,7 @@ function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
     ...flawsBeyond(chosen),
     ...best.notices.filter(({ level }) => level === 'caution'),
     ...whyNot(best, able, chosen, { lengths, fabric }, largest(input)),
-    ...(asksForSearch(chosen, best) ? [caution('cloth.laidByHand')] : []),
+    ...(asksForSearch(chosen, fabric, best) ? [caution('cloth.laidByHand')] : []),
     ...(wished ? [caution('cloth.layWished', { wished: chosen.lay, taken: best.kind })] : []),
     ...aboutPrint(fabric, best.kind, best.fits && best.printOnItsSide),
   ];

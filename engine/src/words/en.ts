@@ -2619,7 +2619,8 @@ export const en: Catalogue = {
     lookSpent: 'Looking: {spent} of {of} seconds.',
     lookPlace: '{cloth}, {lay}',
     lookStop: 'Stop, with the best so far',
-    lookBest: '{lay}: uses {used}, to buy {buy}; saved against laying by hand: {saved}.',
+    lookBest:
+      '{lay}: uses {used}, to buy {buy}{isCompared, select, yes {; saved against laying by hand: {saved}} other {}}.',
     lookProven: 'Nothing more can be saved.',
     lookBetter:
       'A closer lay was found{some, select, yes { of: {cloths}} other {}}; it is drawn here, and kept.',

@@ -2786,7 +2786,7 @@ export const fr: Catalogue = {
     lookPlace: '{cloth}, {lay}',
     lookStop: 'Arrêter, avec le meilleur plan trouvé',
     lookBest:
-      '{lay}\u00a0: utilise {used}, à acheter {buy}\u00a0; économie par rapport au plan fait à la main\u00a0: {saved}.',
+      '{lay}\u00a0: utilise {used}, à acheter {buy}{isCompared, select, yes {\u00a0; économie par rapport au plan fait à la main\u00a0: {saved}} other {}}.',
     lookProven: 'On ne peut rien économiser de plus.',
     lookBetter:
       'Un plan plus serré est trouvé{some, select, yes {, pour\u00a0: {cloths}} other {}}\u00a0; il est dessiné ici et gardé.',

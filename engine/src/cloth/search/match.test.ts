@@ -232,3 +232,11 @@ describe('a pattern that has to meet, folded once', () => {
     expect(seamMeets(found, [wanted]).length).toBe(8);
   });
 });
+
+test('a pattern of which nothing repeats is none: nothing has to meet, and in four it is folded as plain cloth is', () => {
+  const { found } = laidOn({}, {}, 'double fold');
+  expect(found.fabric.pattern).toBeNull();
+  expect(found.fits).toBe(true);
+  const { notices } = planOf({ cloth: { width: '150 cm', pattern: {} } });
+  expect(notices.map(({ notice }) => notice.code)).not.toContain('cloth.laidByHand');
+});

@@ -34,7 +34,7 @@ export const FREE: Phases = () => null;
  * and bands are taken to look the same from both sides of their line, as they do where a cloth has no way up.
  */
 export function phasesOn({ pattern }: Fabric, wanted: readonly Wanted[], at: PatternOn): Phases {
-  if (!pattern?.match || (pattern.across === null && pattern.along === null)) return FREE;
+  if (!pattern?.match) return FREE;
   const found = wanted.map(({ wearer, seams }) => ({ wearer, lines: linesOf(seams, pattern) }));
   const x = pattern.along === null ? {} : { x: { step: pattern.along, at: at.along } };
   const y = pattern.across === null ? {} : { y: { step: pattern.across, at: at.across } };
