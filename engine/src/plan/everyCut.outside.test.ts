@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { codesOf, draftOf, type Drafted } from '../testing/drafts.ts';
 import { isClosed, selfIntersects } from '../geometry/index.ts';
-import { numbersIn } from '../testing/numbersIn.ts';
+import { endlessIn } from '../testing/endlessIn.ts';
 import type { RawRequest } from '../testing/requests.ts';
 import { runs } from '../testing/runs.ts';
 import {
@@ -51,7 +51,7 @@ function faultsOf({ skirt, context }: Drafted): string[] {
     if (!holds) faults.push(what);
   };
   const { body, stride } = context;
-  for (const [path, value] of numbersIn(skirt)) must(Number.isFinite(value), `${path} is ${String(value)}`);
+  faults.push(...endlessIn(skirt));
   must(skirt.opening.value > 0 && skirt.hemRound.value > 0, 'has a top and a hem');
   const pulledOn = skirt.waist.closure === null && skirt.overlap === null;
   must(

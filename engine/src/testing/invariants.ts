@@ -1,5 +1,5 @@
 import type { SkirtPlan } from '../plan/index.ts';
-import { numbersIn } from './numbersIn.ts';
+import { endlessIn } from './endlessIn.ts';
 
 /** Under a thousandth of a millimetre nothing is measured. */
 const SLACK = 1e-3;
@@ -11,7 +11,7 @@ export function broken(plan: SkirtPlan): string[] {
   const must = (holds: boolean, what: string): void => {
     if (!holds) faults.push(what);
   };
-  for (const [path, value] of numbersIn(plan)) must(Number.isFinite(value), `${path} is ${String(value)}`);
+  faults.push(...endlessIn(plan));
 
   must(skirt.opening.value > 0, 'there is no opening');
   must(skirt.hemRound.value >= skirt.opening.value - SLACK, 'the hem is narrower than the top');

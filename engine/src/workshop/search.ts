@@ -1,4 +1,4 @@
-import { layKinds, piecesIn, searchCloth, type FoundCloth, type LayKind } from '../cloth/index.ts';
+import { piecesIn, searchCloth, type FoundCloth, type LayKind } from '../cloth/index.ts';
 import type { ClassRequest } from '../request/index.ts';
 import { withFound, type ClassPlan, type PlannedCloth } from './class.ts';
 import { jobOf, planClass } from './plan.ts';
@@ -6,8 +6,6 @@ import { sharing, type Sought } from './effort.ts';
 
 /** How long closer lays of a class are sought. Time is known to the caller only. */
 export interface ClassEffort extends Sought {
-  /** The ways that are tried; by default the one that a cloth asks for, else all. */
-  readonly ways?: readonly LayKind[];
   /** Called with each better lay: of which cloth it is, and the plan with it. */
   readonly better?: (plan: ClassPlan, found: FoundCloth, cloth: PlannedCloth) => void;
   /** Called when the search turns to a cloth and a way to lay it. */
@@ -19,16 +17,16 @@ const TRIAL = 0.25;
 const BEHIND = 1.05;
 
 /**
- * The plan of a class with the closest lays that were found: each cloth is searched in each way, with a share of the
- * effort that goes with how many pieces are cut from it. Of the time, what a way leaves that is far behind goes to the
- * next. Never worse than `planClass`.
+ * The plan of a class with the closest lays that were found: each cloth is searched in the way it asks for, else in
+ * each, with a share of the effort that goes with how many pieces are cut from it. Of the time, what a way leaves that is
+ * far behind goes to the next. Never worse than `planClass`.
  */
 export function searchClass(request: ClassRequest, effort: ClassEffort): ClassPlan {
   let plan = planClass(request);
   const searches = plan.cloths.flatMap((cloth) =>
     cloth.ways
       .map(({ kind }) => kind)
-      .filter((kind) => waysOf(cloth, effort).includes(kind))
+      .filter((kind) => cloth.options.lay === 'auto' || cloth.options.lay === kind)
       .map((kind) => ({ cloth, kind, weight: WEIGHT[kind] * piecesOf(cloth) })),
   );
   const share = sharing(
@@ -77,8 +75,5 @@ const WEIGHT: Readonly<Record<LayKind, number>> = {
   'crosswise fold': 2,
   'double fold': 1,
 };
-
-const waysOf = ({ options: { lay } }: PlannedCloth, { ways }: ClassEffort): readonly LayKind[] =>
-  ways ?? (lay === 'auto' ? layKinds : [lay]);
 
 const piecesOf = (cloth: PlannedCloth): number => piecesIn(jobOf(cloth).wanted);

@@ -122,10 +122,10 @@ describe('a class is laid by hand at once', () => {
   test('what a length at hand with bands is trimmed by is not cut from', () => {
     const body = { waist: '28 in', hip: '36 in', waistToHem: '30 in' };
     const found = (length: number): FoundCloth | undefined => {
-      const navy = { width: '60 in', washed: true, bolt: false, pattern: { along: '3 in' } };
+      const navy = { width: '60 in', washed: true, bolt: false, lay: 'open', pattern: { along: '3 in' } };
       const lengths = [{ length: `${length.toFixed(3)} mm` }];
       const request = classOf({ cloths: { navy: { ...navy, lengths } }, skirts: [{ body }] });
-      return searchClass(request, { seed: 1, evaluations: 3000, ways: ['open'] }).cloths[0]?.chosen;
+      return searchClass(request, { seed: 1, evaluations: 3000 }).cloths[0]?.chosen;
     };
     const used = found(3000)?.tables[0]?.used ?? NaN;
     const sought = [3000, used + 100, used + 40]
@@ -267,7 +267,6 @@ describe('a class is searched', () => {
       searchClass(request, {
         seed: 3,
         evaluations: 4000,
-        ways: ['open', 'crosswise fold'],
         better: (plan, found, cloth) => {
           heard.push(`${cloth.name} ${found.kind}`);
           expect(plan.cloths.find(({ key }) => key === cloth.key)?.ways).toContain(found);
@@ -283,7 +282,7 @@ describe('a class is searched', () => {
   });
 
   test('without time it hands back what is laid by hand', () => {
-    const plan = searchClass(request, { seed: 1, spent: () => 1, ways: ['double fold'] });
+    const plan = searchClass(request, { seed: 1, spent: () => 1 });
     expect(plan.cloths.map(({ chosen }) => chosen.kind)).toEqual(
       planClass(request).cloths.map(({ chosen }) => chosen.kind),
     );

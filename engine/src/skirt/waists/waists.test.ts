@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { areaOf, isClosed, lengthOf, selfIntersects } from '../../geometry/index.ts';
 import { codesOf, draftOf, samples } from '../../testing/drafts.ts';
-import { numbersIn } from '../../testing/numbersIn.ts';
+import { endlessIn } from '../../testing/endlessIn.ts';
 import { anyRequest } from '../../testing/requests.ts';
 import { speakerOf } from '../../testing/speakers.ts';
 import { anyWaist } from '../../testing/waists.ts';
@@ -17,7 +17,7 @@ describe('every waist on every cut', () => {
   test(
     'has finite figures, and nothing to sew that is nothing',
     every(({ skirt }) => {
-      for (const [path, value] of numbersIn(skirt.waist)) expect(Number.isFinite(value), path).toBe(true);
+      expect(endlessIn(skirt.waist)).toEqual([]);
       for (const { name, count, each } of skirt.waist.works) {
         expect(each.value, name).toBeGreaterThan(0);
         expect(count, name).toBeGreaterThan(0);

@@ -13,9 +13,14 @@ import { patternLines, repeatsOn } from './patternLines.ts';
 const request = requestOf({
   body: { waist: '70 cm', hip: '95 cm', waistToHem: '70 cm' },
   cut: { kind: 'gored', gores: 6 },
-  cloth: { width: '150 cm', washed: true, pattern: { across: '6 cm', along: '9 cm', at: { along: '2 cm' } } },
+  cloth: {
+    width: '150 cm',
+    washed: true,
+    lay: 'open',
+    pattern: { across: '6 cm', along: '9 cm', at: { along: '2 cm' } },
+  },
 });
-const plan = searchClass(classOfOne(request), { seed: 1, evaluations: 1000, ways: ['open'] });
+const plan = searchClass(classOfOne(request), { seed: 1, evaluations: 1000 });
 const [cloth] = plan.cloths;
 const [table] = cloth?.chosen.tables ?? [];
 if (!cloth || !table) throw new Error('the gores lie on one length');
