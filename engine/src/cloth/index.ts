@@ -4,6 +4,7 @@ export {
   layContrast,
   layLining,
   liningOptions,
+  notAsWished,
   type ClothPlan,
   type ContrastPlan,
 } from './lay-all.ts';

@@ -12,7 +12,7 @@ import { aboutPrint } from './job/print.ts';
 import { lengthsOf } from './job/wanted.ts';
 import type { Lay, LayInput } from './lays/lay.ts';
 import { laysOf } from './lays/laysOf.ts';
-import type { ClothOptions } from './options.ts';
+import type { ClothOptions, LayKind } from './options.ts';
 import { mm } from '../units/index.ts';
 import type { ContrastName, ContrastOptions } from './contrast.ts';
 import type { CutPiece } from './cutPieces.ts';
@@ -94,6 +94,10 @@ export function liningOptions({ extras }: Skirt, chosen: ClothOptions): ClothOpt
   };
 }
 
+/** Told where another way is taken than the one that was asked for. */
+export const notAsWished = ({ lay }: ClothOptions, { kind }: { readonly kind: LayKind }): Notice[] =>
+  lay === 'auto' || kind === lay ? [] : [caution('cloth.layWished', { wished: lay, taken: kind })];
+
 /** Whether a cloth has what a lay by hand knows nothing of: a pattern to meet, room to keep, other lengths than the one it is cut from. */
 const asksForSearch = ({ lengths, bolt }: ClothOptions, fabric: Fabric, { from }: Lay): boolean =>
   patternKind(fabric) !== null || fabric.between.value > 0 || (!from && (lengths.length > 0 || !bolt));
@@ -106,7 +110,6 @@ function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
   const cut = (lay: Lay): Lay => offLength(lay, { lengths, fabric }, on);
   const lays = [cut(first), ...others.map(cut)] as const;
   const best = choose(lays, chosen, fabric, input.marking === 'at the fold');
-  const wished = chosen.lay !== 'auto' && best.kind !== chosen.lay;
   // Where the way that was asked for is kept, what others would take is no help.
   const isKept = best.fits && best.kind === chosen.lay;
   const able = (at: number): Lay[] =>
@@ -117,7 +120,7 @@ function layPieces(input: LayInput, chosen: ClothOptions): ClothPlan {
     ...best.notices.filter(({ level }) => level === 'caution'),
     ...whyNot(best, able, chosen, { lengths, fabric }, largest(input)),
     ...(asksForSearch(chosen, fabric, best) ? [caution('cloth.laidByHand')] : []),
-    ...(wished ? [caution('cloth.layWished', { wished: chosen.lay, taken: best.kind })] : []),
+    ...notAsWished(chosen, best),
     ...aboutPrint(fabric, best.kind, best.fits && best.printOnItsSide),
   ];
   return { fabric, lays, chosen: best, notices };

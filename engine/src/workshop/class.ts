@@ -1,4 +1,4 @@
-import { flawsBeyond, isPrintOnItsSide, type FoundCloth, type LayKind } from '../cloth/index.ts';
+import { flawsBeyond, isPrintOnItsSide, notAsWished, type FoundCloth, type LayKind } from '../cloth/index.ts';
 import type { Notice } from '../figure/index.ts';
 import type { StagedNotice } from '../plan/index.ts';
 import type { ClassRequest } from '../request/index.ts';
@@ -85,16 +85,21 @@ export function withFound(plan: ClassPlan, cloth: string, found: FoundCloth): Cl
 /** The plan with all that is to be known of its skirts and of the lays that are taken. */
 export function noticed(plan: Omit<ClassPlan, 'notices'>): ClassPlan {
   const ofSkirts = plan.skirts.flatMap(({ label, cloth, plan: { notices } }) =>
-    notices.map((each): ClassNotice => ({ ...each, label, cloth })),
+    notices
+      // How a shared cloth is laid is told of the cloth.
+      .filter(({ notice: { code } }) => code !== 'cloth.layWished')
+      .map((each): ClassNotice => ({ ...each, label, cloth })),
   );
   const ofCloths = plan.cloths.flatMap(({ name, options, chosen }) =>
-    [...flawsBeyond(options), ...toldOf(chosen)].map((notice: Notice): ClassNotice => ({
-      stage: 'cloth',
-      notice,
-      of: null,
-      label: null,
-      cloth: name,
-    })),
+    [...flawsBeyond(options), ...toldOf(chosen), ...(chosen.fits ? notAsWished(options, chosen) : [])].map(
+      (notice: Notice): ClassNotice => ({
+        stage: 'cloth',
+        notice,
+        of: null,
+        label: null,
+        cloth: name,
+      }),
+    ),
   );
   const all = [...ofSkirts, ...ofCloths];
   const at = (level: Notice['level']): ClassNotice[] => all.filter(({ notice }) => notice.level === level);

@@ -3,6 +3,7 @@ import {
   layContrast,
   layFound,
   layLining,
+  notAsWished,
   type ClothPlan,
   type FoundCloth,
   type LayKind,
@@ -58,7 +59,7 @@ export function planLaid(request: SkirtRequest, lays: readonly ClothLay[]): Skir
     const { chosen, ways } = cloth;
     const byHand = before.chosen.kind === chosen.kind ? before : inTheWay(plan, which, chosen.kind);
     const isFound = (way: FoundCloth): boolean => lays.some(({ found }) => found === way);
-    return onFound(byHand ?? before, ways.filter(isFound), chosen);
+    return onFound(byHand ?? before, ways.filter(isFound), cloth);
   };
   return planOnCloth(plan, {
     cloth: laid('own', plan.cloth),
@@ -82,14 +83,23 @@ function inTheWay(
   return layContrast(skirt, asked).find(({ at }) => at === which)?.cloth;
 }
 
-function onFound(cloth: ClothPlan, found: readonly FoundCloth[], chosen: FoundCloth): ClothPlan {
-  const lays = found.map(layFound);
-  const before = {
+function onFound(
+  cloth: ClothPlan,
+  ways: readonly FoundCloth[],
+  { chosen, options }: PlannedCloth,
+): ClothPlan {
+  const lays = ways.map(layFound);
+  const found = ways.includes(chosen) ? lays.find(({ kind }) => kind === chosen.kind) : undefined;
+  const taken = found ?? cloth.chosen;
+  const told = found
+    ? [...keptNotices(cloth), ...chosen.notices]
+    : cloth.notices.filter(({ code }) => code !== 'cloth.layWished');
+  return {
     ...cloth,
     lays: cloth.lays.map((lay) => lays.find(({ kind }) => kind === lay.kind) ?? lay),
+    chosen: taken,
+    notices: [...told, ...notAsWished(options, taken)],
   };
-  const lay = found.includes(chosen) ? lays.find(({ kind }) => kind === chosen.kind) : undefined;
-  return lay ? { ...before, chosen: lay, notices: [...keptNotices(cloth), ...chosen.notices] } : before;
 }
 
 /** What is known of a cloth however it lies. */

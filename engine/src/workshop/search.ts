@@ -1,4 +1,4 @@
-import { piecesIn, searchCloth, type FoundCloth, type LayKind } from '../cloth/index.ts';
+import { layKinds, piecesIn, searchCloth, type FoundCloth, type LayKind } from '../cloth/index.ts';
 import type { ClassRequest } from '../request/index.ts';
 import { withFound, type ClassPlan, type PlannedCloth } from './class.ts';
 import { jobOf, planClass } from './plan.ts';
@@ -17,17 +17,14 @@ const TRIAL = 0.25;
 const BEHIND = 1.05;
 
 /**
- * The plan of a class with the closest lays that were found: each cloth is searched in the way it asks for, else in
- * each, with a share of the effort that goes with how many pieces are cut from it. Of the time, what a way leaves that is
+ * The plan of a class with the closest lays that were found: each cloth is searched in the way it asks for, in
+ * each where it asks for none or nothing lies in it, with a share of the effort that goes with how many pieces are cut from it. Of the time, what a way leaves that is
  * far behind goes to the next. Never worse than `planClass`.
  */
 export function searchClass(request: ClassRequest, effort: ClassEffort): ClassPlan {
   let plan = planClass(request);
   const searches = plan.cloths.flatMap((cloth) =>
-    cloth.ways
-      .map(({ kind }) => kind)
-      .filter((kind) => cloth.options.lay === 'auto' || cloth.options.lay === kind)
-      .map((kind) => ({ cloth, kind, weight: WEIGHT[kind] * piecesOf(cloth) })),
+    kindsOf(cloth, effort).map((kind) => ({ cloth, kind, weight: WEIGHT[kind] * piecesOf(cloth) })),
   );
   const share = sharing(
     effort,
@@ -75,5 +72,15 @@ const WEIGHT: Readonly<Record<LayKind, number>> = {
   'crosswise fold': 2,
   'double fold': 1,
 };
+
+/** The way that a cloth asks for if all lies in it, by hand or at first sight; else every way. */
+function kindsOf({ options, shares, ways }: PlannedCloth, { seed }: Sought): readonly LayKind[] {
+  const { lay } = options;
+  if (lay === 'auto') return layKinds;
+  const isThere =
+    ways.some(({ kind, fits }) => kind === lay && fits) ||
+    searchCloth(jobOf({ options, shares }), lay, { seed, spent: () => 1 }).fits;
+  return isThere ? [lay] : layKinds;
+}
 
 const piecesOf = (cloth: PlannedCloth): number => piecesIn(jobOf(cloth).wanted);

@@ -1,6 +1,9 @@
 import { expect, test } from 'vitest';
 import type { SkirtPlan } from '../plan/index.ts';
+import { classOf } from '../testing/classes.ts';
 import { planOf } from '../testing/requests.ts';
+import type { ClassPlan } from './class.ts';
+import { searchClass } from './search.ts';
 import { searchPlan } from './searchPlan.ts';
 
 const effort = { seed: 1, evaluations: 5000 };
@@ -38,6 +41,30 @@ test('where nothing is saved the plan stays as it was', () => {
 test('the way that is asked for is kept to', () => {
   const plan = planOf({ ...gored, cloth: { ...gored.cloth, lay: 'lengthwise fold' } });
   expect(searchPlan(plan.request, effort).cloth.chosen.kind).toBe('lengthwise fold');
+});
+
+test('where nothing lies in the way that is asked for the others are searched, and which is taken instead is told once', () => {
+  const sixGores = {
+    body: { waist: '28 in', hip: '38 in', waistToHem: '32 in' },
+    cut: { kind: 'gored', gores: 6 },
+  };
+  const cloth = { width: '60 in', step: '1 mm', least: '0 mm', lay: 'double fold' };
+  const wished = (plan: SkirtPlan | ClassPlan) =>
+    plan.notices
+      .map(({ notice }) => notice)
+      .filter(({ code }) => code === 'cloth.layWished')
+      .map(({ params }) => params['taken']);
+  const plan = planOf({ ...sixGores, cloth });
+  expect(wished(plan)).toEqual([plan.cloth.chosen.kind]);
+  const closer = searchPlan(plan.request, { seed: 1, evaluations: 20_000 });
+  expect(closer.cloth.chosen.clothBefore.value).toBeLessThan(plan.cloth.chosen.clothBefore.value);
+  expect(wished(closer)).toEqual([closer.cloth.chosen.kind]);
+  const shared = searchClass(
+    classOf({ cloths: { a: cloth }, skirts: [{ wearer: 'Ira', ...sixGores }] }),
+    effort,
+  );
+  expect(shared.cloths.map(({ chosen }) => chosen.fits)).toEqual([true]);
+  expect(wished(shared)).toEqual(shared.cloths.map(({ chosen }) => chosen.kind));
 });
 
 test('a pattern that has to meet is laid so only by a search, and the plan says so', () => {
