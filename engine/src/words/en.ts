@@ -2289,7 +2289,7 @@ export const en: Catalogue = {
     cutBefore: 'cut before',
     leftOver: '{count, plural, one {{along} × {across}} other {{count} times {along} × {across}}} left over',
     leftOverSize: '{count, plural, one {{along} × {across}} other {{count} times {along} × {across}}}',
-    beneath: 'The strip of the lower layer that reaches out, {along} × {across}, stays uncut.',
+    beneath: 'Of the lower layer a strip along its selvage stays uncut: {along} × {across}.',
     uncut: 'Beyond this, {along} × {across} of the length stay uncut.',
     altChalked: 'The cloth as it lies, with the pieces chalked on it: {pieces}.',
     shelfHeading: 'From what is on the shelf',

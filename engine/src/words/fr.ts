@@ -2450,7 +2450,8 @@ export const fr: Catalogue = {
     leftOver:
       '{count, plural, one {reste {along} × {across}} other {restent {count} fois {along} × {across}}}',
     leftOverSize: '{count, plural, one {{along} × {across}} other {{count} fois {along} × {across}}}',
-    beneath: 'La bande de l’épaisseur du dessous qui dépasse, {along} × {across}, reste intacte.',
+    beneath:
+      'De l’épaisseur du dessous, une bande le long de sa lisière reste intacte\u00a0: {along} × {across}.',
     uncut: 'Au-delà, {along} × {across} du coupon restent intacts.',
     altChalked: 'Le tissu tel qu’il est posé, les pièces tracées dessus : {pieces}.',
     shelfHeading: 'Avec ce qu’il y a sur l’étagère',

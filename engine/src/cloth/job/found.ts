@@ -65,8 +65,8 @@ export interface FoundTable extends Table {
   /** On the last table of a length at hand: what of that lies beyond, untouched; null where that is a rag. */
   readonly uncut: Rest | null;
   /**
-   * Where stripes are folded off the middle: what of the lower layer lies beyond the upper one's selvage, as long as the
-   * table; null where that is a rag.
+   * Where stripes are folded off the middle: what is left of the lower layer beyond the upper one's selvage, and under
+   * what is left along it, as long as the table; null where that is a rag.
    */
   readonly beneath: Rest | null;
 }

@@ -119,19 +119,22 @@ describe('a pattern that has to meet, folded once', () => {
   });
 
   test('of a lower layer that reaches far out what is worth keeping is told; there one selvage lies at the edge', () => {
-    for (const [across, from] of [
-      ['50 cm', '10 cm'],
-      ['4 cm', '0 cm'],
-    ]) {
-      const { found } = laidOn({ across, at: { across: from } }, {}, 'lengthwise fold');
+    for (const [across, from, cut] of [
+      ['50 cm', '10 cm', {}],
+      ['30 cm', '0 cm', { kind: 'gored', gores: 8 }],
+      ['4 cm', '0 cm', {}],
+    ] as const) {
+      const { found } = laidOn({ across, at: { across: from } }, { cut }, 'lengthwise fold');
       const [table] = found.tables;
       const fold = table && stripedFold(table, found.fabric);
       if (!table || !fold) throw new Error(across);
-      const isKept = fold.beyond >= 100;
-      expect(isKept).toBe(across === '50 cm');
+      expect(fold.beyond >= 100).toBe(across !== '4 cm');
+      // What is left along all of the upper selvage is one piece with it on the lower layer.
+      const along = across === '50 cm' ? (table.leftOver?.opened.across ?? NaN) : 0;
       expect(table.beneath).toEqual(
-        isKept ? { opened: { along: table.along, across: fold.beyond }, count: 1 } : null,
+        across === '4 cm' ? null : { opened: { along: table.along, across: fold.beyond + along }, count: 1 },
       );
+      if (across === '50 cm') expect(table.leftOver).toMatchObject({ along: table.along, count: 1 });
       expect(table.top).toBe(fold.beyond > 0 ? 'selvage' : 'selvages');
     }
   });

@@ -1,13 +1,13 @@
 import { boundsOf, mirrorX, polyline, translate, type Bounds, type Path } from '../../geometry/index.ts';
 import type { Outline } from '../../packing/index.ts';
-import { mm } from '../../units/index.ts';
+import { mm, type Mm } from '../../units/index.ts';
 import { labelsOf } from '../cutPieces.ts';
 import type { Fabric } from '../fabric.ts';
 import type { LayKind } from '../options.ts';
 import type { Table } from '../lays/table.ts';
 import type { FoundPiece, FoundTable } from '../job/found.ts';
 import { RAG } from '../job/free.ts';
-import { restOf } from '../job/rest.ts';
+import { restOf, type LeftOver } from '../job/rest.ts';
 import { stripedFold } from './linesOn.ts';
 import type { Placed } from './lots.ts';
 import { foldsOf, type Laid, type Strip } from './strip.ts';
@@ -86,11 +86,30 @@ function tableOf(laid: Laid, on: readonly Placed[], way: LayKind, fabric: Fabric
     from,
     used: mm(used * foldsOf(way).along),
     flaws,
-    leftOver: restOf(table, fabric, flaws),
+    ...withBeneath(restOf(table, fabric, flaws), table.along, fabric.selvage.value, beyond),
     uncut: null,
-    beneath:
-      Math.min(along, beyond) < RAG ? null : { opened: { along: mm(along), across: beyond }, count: 1 },
   };
 }
+
+/**
+ * What is left where the lower layer reaches out beyond the upper one's selvage, by `beyond`. What is left along all of
+ * that selvage is one piece with it on the lower layer.
+ */
+function withBeneath(
+  leftOver: LeftOver | null,
+  along: Mm,
+  selvage: Mm,
+  beyond: Mm,
+): Pick<FoundTable, 'leftOver' | 'beneath'> {
+  if (Math.min(along, beyond) < RAG) return { leftOver, beneath: null };
+  const isAlongAll = leftOver?.count === 2 && leftOver.y <= selvage + HAIR && leftOver.along >= along - HAIR;
+  const across = mm(beyond + (isAlongAll ? leftOver.opened.across : 0));
+  return {
+    leftOver: isAlongAll ? { ...leftOver, count: 1 } : leftOver,
+    beneath: { opened: { along, across }, count: 1 },
+  };
+}
+
+const HAIR = 0.01;
 
 const closed = (outline: Outline): Path => polyline(outline, { closed: true });
