@@ -74,12 +74,12 @@ const WEIGHT: Readonly<Record<LayKind, number>> = {
 };
 
 /** The way that a cloth asks for if all lies in it, by hand or at first sight; else every way. */
-function kindsOf({ options, shares, ways }: PlannedCloth, { seed }: Sought): readonly LayKind[] {
-  const { lay } = options;
+function kindsOf(cloth: PlannedCloth, { seed }: Sought): readonly LayKind[] {
+  const { lay } = cloth.options;
   if (lay === 'auto') return layKinds;
   const isThere =
-    ways.some(({ kind, fits }) => kind === lay && fits) ||
-    searchCloth(jobOf({ options, shares }), lay, { seed, spent: () => 1 }).fits;
+    cloth.ways.some(({ kind, fits }) => kind === lay && fits) ||
+    searchCloth(jobOf(cloth), lay, { seed, spent: () => 1 }).fits;
   return isThere ? [lay] : layKinds;
 }
 
