@@ -1,4 +1,4 @@
-import type { Lay, LayKind } from '../../cloth/index.ts';
+import { patternKind, type Lay, type LayKind } from '../../cloth/index.ts';
 import type { Figure } from '../../figure/index.ts';
 import type { SkirtPlan } from '../../plan/index.ts';
 import type { Mm } from '../../units/index.ts';
@@ -17,7 +17,11 @@ export interface Cheaper {
 }
 
 /** Which way of a skirt's own cloth would be bought less of than what is taken; null where none is. */
-export function cheaperThan({ cloth: { lays, chosen }, skirt, request }: SkirtPlan): Cheaper | null {
+export function cheaperThan({ cloth, skirt, request }: SkirtPlan): Cheaper | null {
+  const { lays, chosen, fabric, notices } = cloth;
+  // What a search found keeps what hands don't: beside it they only seem to take less.
+  const isByHand = notices.some(({ code }) => code === 'cloth.laidByHand');
+  if (!isByHand && (patternKind(fabric) !== null || fabric.between.value > 0)) return null;
   const least = lays
     .filter(({ fits }) => fits)
     .reduce((best, lay) => (lay.toBuy.value < best.toBuy.value ? lay : best), chosen);
