@@ -55,7 +55,7 @@ export { laysOn } from './hand/laysOn.ts';
 export { searchCloth } from './search/search.ts';
 export { flawsBeyond } from './flaws.ts';
 export { isPrintOnItsSide } from './job/print.ts';
-export { leastOf } from './hand/least.ts';
+export { leastOffBolt, type OffBolt } from './hand/offBolt.ts';
 export { within } from './search/shares.ts';
 export { layFound } from './search/layFound.ts';
 export { linesOn, stripedFold } from './search/linesOn.ts';

@@ -14,10 +14,15 @@ const ofLength = (request: SkirtRequest, waistToHem: Mm): SkirtRequest => ({
   body: { ...request.body, second: undefined, waistToHem },
 });
 
-/** What a skirt of another length takes at least of cloth before its wash. */
-function leastOf(request: SkirtRequest, waistToHem: Mm): number {
-  const { lays } = planSkirt(ofLength(request, waistToHem)).cloth;
-  return Math.min(...lays.filter(({ fits }) => fits).map(({ clothBefore }) => clothBefore.value));
+/** What a skirt of each length takes at least of cloth before its wash, its print as upright as on the longest. */
+function leastLike({ longest, way }: FromCloth, request: SkirtRequest): (waistToHem: Mm) => number {
+  const laysAt = (waistToHem: Mm) => planSkirt(ofLength(request, waistToHem)).cloth.lays;
+  const taken = longest && laysAt(longest.value).find(({ kind }) => kind === way);
+  const isAnyhow = !request.cloth.oneWay || taken?.printOnItsSide === true;
+  return (waistToHem) => {
+    const able = laysAt(waistToHem).filter((lay) => lay.fits && (isAnyhow || !lay.printOnItsSide));
+    return Math.min(...able.map(({ clothBefore }) => clothBefore.value));
+  };
 }
 
 /** Whether so many rows all lie on the skirt, none told of as without room. */
@@ -43,6 +48,36 @@ describe('from a length of cloth', () => {
     expect(answerOf(true).way).not.toBe('double fold');
   });
 
+  test('the longest is found past shorter ones that take more', () => {
+    const body = { waist: '28 in', hip: '36 in', waistToHem: '30 in' };
+    const request = requestOf({
+      body,
+      cut: { kind: 'circle' },
+      cloth: { width: '36 in' },
+      mark: '5 mm',
+    });
+    const have = mm(2800);
+    const answer = fromCloth(request, have);
+    const lengths = Array.from({ length: 341 }, (_, step) => mm(100 + 5 * step));
+    const takes = leastLike(answer, request);
+    const able = lengths.filter((length) => takes(length) <= have);
+    expect(answer.longest?.value).toBe(able.at(-1));
+    // Longer ones that can be cut come after shorter ones that can't.
+    expect(able).not.toEqual(lengths.slice(0, able.length));
+  });
+
+  test('a one-way print is upright on the longest too, though a longer one would lie on its side', () => {
+    const body = { waist: '436 mm', hip: '576 mm', thigh: '323 mm', waistToHem: '170 mm', age: 2 };
+    const request = requestOf({ body, cut: { kind: 'flared' }, cloth: { selvage: '0 mm', oneWay: true } });
+    const have = mm(1140);
+    const { longest, way } = fromCloth(request, have);
+    const longer = planSkirt(ofLength(request, mm((longest?.value ?? 0) + request.mark))).cloth.lays;
+    expect(way).not.toBe('double fold');
+    const fold = longer.find(({ kind }) => kind === 'double fold');
+    expect(fold).toMatchObject({ fits: true, printOnItsSide: true });
+    expect(fold?.clothBefore.value).toBeLessThanOrEqual(have);
+  });
+
   test(
     'the longest can be cut from it, and a mark longer can not',
     () => {
@@ -50,12 +85,14 @@ describe('from a length of cloth', () => {
         fc.property(anyRequest, fc.integer({ min: 300, max: 6000 }), (raw, length) => {
           const request = requestOf(raw);
           const have = mm(length);
-          const { longest } = fromCloth(request, have);
+          const answer = fromCloth(request, have);
+          const { longest } = answer;
           if (!longest) return;
-          expect(leastOf(request, longest.value)).toBeLessThanOrEqual(have + 1e-6);
+          const takes = leastLike(answer, request);
+          expect(takes(longest.value)).toBeLessThanOrEqual(have + 1e-6);
           const longer = mm(longest.value + request.mark);
           if (longer > Math.min(1800, request.body.waistToFloor ?? 1800)) return;
-          expect(leastOf(request, longer)).toBeGreaterThan(have);
+          expect(takes(longer)).toBeGreaterThan(have);
         }),
         { numRuns: runs(15) },
       );

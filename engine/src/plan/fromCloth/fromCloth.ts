@@ -1,16 +1,19 @@
-import { readFabric, NARROWEST, type ClothOptions } from '../../cloth/index.ts';
+import { readFabric, NARROWEST, type ClothOptions, type Lay } from '../../cloth/index.ts';
 import type { SkirtRequest } from '../../request/index.ts';
 import { composeRibbons, MOST_ROWS } from '../../ribbon/index.ts';
 import { mm, stepsIn, type Mm } from '../../units/index.ts';
 import type { FromCloth } from './answer.ts';
 import { caution, figure } from './codes.ts';
 import { noticesOf } from './noticesOf.ts';
-import { drafted, isEnough, largest, leastLay, ofLength } from './trial.ts';
+import { drafted, largest, leastLay, ofLength } from './trial.ts';
 
 /** Most that the request accepts; a skirt past these is cut another way. */
 const LONGEST = mm(1800);
 const MOST_FULLNESS = 4;
 const FULLNESS_STEP = 0.05;
+/** How far apart lengths are tried, in millimetres, and fullnesses, in steps, before they are looked at more closely. */
+const LENGTHS_APART = 10;
+const FULLNESS_APART = 1;
 /** Shorter than this nobody wears it. */
 const SHORTEST = 100;
 
@@ -20,10 +23,14 @@ export function fromCloth(request: SkirtRequest, have: Mm): FromCloth {
   const hand = figure.length(have, 'have.cloth');
   const wideEnough = readFabric(request.cloth).usable.value >= NARROWEST;
   const shortest = mm(Math.ceil(SHORTEST / mark) * mark);
-  const length = wideEnough ? longestFrom(request, have, shortest) : null;
-  const lay = length === null ? null : leastLay(ofLength(request, length));
+  const isUpright = wideEnough && keepsUpright(request, shortest);
+  const layOf = (tried: SkirtRequest, within: number): Lay | null =>
+    wideEnough ? leastLay(tried, { isUpright, within }) : null;
+  const isEnough = (tried: SkirtRequest): boolean => layOf(tried, have) !== null;
+  const length = longestFrom(request, shortest, isEnough);
+  const lay = length === null ? null : layOf(ofLength(request, length), have);
+  const planned = layOf(request, Infinity)?.clothBefore ?? null;
   const takes = lay?.clothBefore ?? null;
-  const planned = (wideEnough ? leastLay(request)?.clothBefore : null) ?? null;
   const answer = {
     have,
     at: null,
@@ -31,13 +38,13 @@ export function fromCloth(request: SkirtRequest, have: Mm): FromCloth {
     way: lay?.kind ?? null,
     takes,
     left: takes && figure.length(mm(have - takes.value), 'have.left', { hand, takes }),
-    fullest: wideEnough ? fullestFrom(request, have) : null,
+    fullest: fullestFrom(request, isEnough),
     mostRows: length === null ? null : figure.count(mostRowsOn(ofLength(request, length)), 'have.rows'),
     count: planned
       ? figure.count(Math.floor(have / planned.value + 1e-9), 'have.count', { hand, planned })
       : figure.count(0, 'have.none'),
   };
-  const least = wideEnough && length === null ? leastLay(ofLength(request, shortest)) : null;
+  const least = length === null ? layOf(ofLength(request, shortest), Infinity) : null;
   return {
     ...answer,
     notices: noticesOf(request, answer, { hand, planned, least: least?.clothBefore ?? null, shortest }),
@@ -81,12 +88,28 @@ function clearStretch({ length, flaws }: ClothOptions['lengths'][number]): Mm {
   return mm(Math.max(free, length - from));
 }
 
-function longestFrom(request: SkirtRequest, have: Mm, shortest: Mm): Mm | null {
+/**
+ * Whether the print has to be upright: where it runs one way and the skirt as planned can have it so; where that skirt
+ * fits in no way at all, where the shortest can.
+ */
+function keepsUpright(request: SkirtRequest, shortest: Mm): boolean {
+  if (!request.cloth.oneWay) return false;
+  const within = Infinity;
+  const tried = leastLay(request, { isUpright: false, within }) ? request : ofLength(request, shortest);
+  return leastLay(tried, { isUpright: true, within }) !== null;
+}
+
+function longestFrom(
+  request: SkirtRequest,
+  shortest: Mm,
+  isEnough: (tried: SkirtRequest) => boolean,
+): Mm | null {
   const { mark, body } = request;
   const floor = Math.min(LONGEST, body.waistToFloor ?? LONGEST);
-  const steps = largest(Math.round(shortest / mark), stepsIn(mm(floor), mark, 'down'), (step) =>
-    isEnough(ofLength(request, mm(step * mark)), have),
-  );
+  const from = Math.round(shortest / mark);
+  const to = Math.max(from, stepsIn(mm(floor), mark, 'down'));
+  const apart = Math.max(1, Math.round(LENGTHS_APART / mark));
+  const steps = largest(from, to, apart, (step) => isEnough(ofLength(request, mm(step * mark))));
   return steps === null ? null : mm(steps * mark);
 }
 
@@ -97,18 +120,21 @@ function mostRowsOn(request: SkirtRequest): number {
     const placed = composeRibbons(skirt, ribbons, request.mark);
     return placed.rows.length === rows && !placed.notices.some(({ code }) => code === 'ribbon.noRoom');
   };
-  return largest(0, MOST_ROWS, haveRoom) ?? 0;
+  return largest(0, MOST_ROWS, MOST_ROWS, haveRoom) ?? 0;
 }
 
-function fullestFrom(request: SkirtRequest, have: Mm): FromCloth['fullest'] {
+function fullestFrom(
+  request: SkirtRequest,
+  isEnough: (tried: SkirtRequest) => boolean,
+): FromCloth['fullest'] {
   const { cut } = request;
   if (!('fullness' in cut)) return null;
   const fuller = (step: number): SkirtRequest => ({
     ...request,
     cut: { ...cut, fullness: step * FULLNESS_STEP },
   });
-  const most = Math.round(MOST_FULLNESS / FULLNESS_STEP);
-  const step = largest(Math.round(1 / FULLNESS_STEP), most, (each) => isEnough(fuller(each), have));
+  const [least, most] = [Math.round(1 / FULLNESS_STEP), Math.round(MOST_FULLNESS / FULLNESS_STEP)];
+  const step = largest(least, most, FULLNESS_APART, (each) => isEnough(fuller(each)));
   if (step === null) return null;
   return {
     fullness: figure.ratio(step * FULLNESS_STEP, 'have.fullness'),

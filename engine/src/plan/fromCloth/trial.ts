@@ -1,5 +1,5 @@
 import { readBody, strideNeed } from '../../body/index.ts';
-import { layAll, leastOf, readFabric, type Lay } from '../../cloth/index.ts';
+import { leastOffBolt, readFabric, type Lay, type OffBolt } from '../../cloth/index.ts';
 import type { SkirtRequest } from '../../request/index.ts';
 import { draftSkirt, type Skirt } from '../../skirt/index.ts';
 import type { Mm } from '../../units/index.ts';
@@ -11,30 +11,35 @@ export function drafted(request: SkirtRequest): Skirt {
   return draftSkirt(givenOf(request, { body, stride: strideNeed(body) }, readFabric(request.cloth)), request);
 }
 
-/** The lay by hand that takes least, whatever is at hand; null where none fits. */
-export function leastLay(request: SkirtRequest): Lay | null {
-  const endless = { ...request.cloth, have: undefined, lengths: [], bolt: true };
-  const { lays, fabric } = layAll(drafted(request), endless, request.contrast);
-  return leastOf(lays, fabric) ?? null;
-}
+/** How a length of cloth that is asked about is cut: least by hand, whatever is at hand; null where none fits or is wanted. */
+export const leastLay = (request: SkirtRequest, wanted: OffBolt): Lay | null =>
+  leastOffBolt(drafted(request), request.cloth, request.contrast, wanted);
 
-/** Whether a skirt can be cut from a length of cloth. */
-export function isEnough(request: SkirtRequest, have: Mm): boolean {
-  const lay = leastLay(request);
-  return lay !== null && lay.clothBefore.value <= have;
-}
-
-/** Largest step for which the cloth is enough; a longer or fuller skirt never takes less. */
-export function largest(from: number, to: number, isEnough: (step: number) => boolean): number | null {
-  if (!isEnough(from)) return null;
-  let low = from;
-  let high = to;
-  while (low < high) {
-    const middle = Math.ceil((low + high) / 2);
-    if (isEnough(middle)) low = middle;
-    else high = middle - 1;
+/**
+ * The largest step that is enough, null where none is. A longer or fuller skirt mostly takes more cloth, but not always:
+ * its hem can become straight enough to be cut level, its panels lie better on one another, or fit the cloth in more
+ * ways. So what is enough is looked for from above, so many steps `apart`, and its end by halving. The step after the
+ * answer is never enough; steps that are, but fewer of them than lie between two looks, may be passed over.
+ */
+export function largest(
+  from: number,
+  to: number,
+  apart: number,
+  isEnough: (step: number) => boolean,
+): number | null {
+  let refused = to + 1;
+  let enough = to;
+  while (!isEnough(enough)) {
+    if (enough <= from) return null;
+    refused = enough;
+    enough = Math.max(from, enough - apart);
   }
-  return low;
+  while (refused - enough > 1) {
+    const middle = Math.floor((enough + refused) / 2);
+    if (isEnough(middle)) enough = middle;
+    else refused = middle;
+  }
+  return enough;
 }
 
 /** The same skirt of another length, and no second hem. */
