@@ -986,11 +986,11 @@ export const en: Catalogue = {
     'have.tooShort':
       'Not even a skirt of {shortest} can be cut from it: that takes {needed}, and there is {have}.{planned, select, none {} other { As planned the skirt takes {planned}.}} Find a longer or a wider piece; or take a less full skirt, or another cut. This length will do for pockets, a band or other small pieces.',
     'have.shorten':
-      'As planned the skirt takes {needed} before the wash, {missing} more than there is. Make it {longest} long at most, or find that much more.',
+      'As planned the skirt takes {needed} before the wash, {missing} more than there is. Make it {longest} long, the most that this cloth allows, or find that much more.',
     'have.shortenOrLess':
-      'As planned the skirt takes {needed} before the wash, {missing} more than there is. Make it {longest} long at most; or leave its length and make it {fullness} × full at most; or find that much more.',
+      'As planned the skirt takes {needed} before the wash, {missing} more than there is. Make it {longest} long, the most that this cloth allows; or leave its length and make it {fullness} × full; or find that much more.',
     'have.tooWide':
-      'As planned the skirt does not fit on it in any way: {usable} of its width are usable after the wash. Make it {longest} long at most, or take wider cloth.',
+      'As planned the skirt does not fit on it in any way: {usable} of its width are usable after the wash. Make it {longest} long, the most that this cloth allows, or take wider cloth.',
     'have.noRows':
       'Not one row of the usual ribbon has room on the longest. Take narrower ribbon, or a longer piece of cloth.',
     'have.spoilt':

@@ -1104,11 +1104,11 @@ export const fr: Catalogue = {
     'have.tooShort':
       'Même une jupe de {shortest} n’y entre pas : il y faut {needed}, et il y a {have}.{planned, select, none {} other { Comme prévu, la jupe en prend {planned}.}} Trouvez un coupon plus long ou plus large ; ou prenez une jupe moins ample, ou une autre coupe. Ce coupon ira pour des poches, une ceinture ou d’autres petites pièces.',
     'have.shorten':
-      'Comme prévu, la jupe prend {needed} avant lavage : {missing} de plus que ce qu’il y a. Faites-la longue de {longest} au plus, ou trouvez cette longueur en plus.',
+      'Comme prévu, la jupe prend {needed} avant lavage : {missing} de plus que ce qu’il y a. Faites-la longue de {longest}, le plus que permet ce tissu, ou trouvez cette longueur en plus.',
     'have.shortenOrLess':
-      'Comme prévu, la jupe prend {needed} avant lavage : {missing} de plus que ce qu’il y a. Faites-la longue de {longest} au plus ; ou gardez sa longueur, avec une ampleur de {fullness} × au plus ; ou trouvez cette longueur en plus.',
+      'Comme prévu, la jupe prend {needed} avant lavage : {missing} de plus que ce qu’il y a. Faites-la longue de {longest}, le plus que permet ce tissu ; ou gardez sa longueur, avec une ampleur de {fullness} × ; ou trouvez cette longueur en plus.',
     'have.tooWide':
-      'Comme prévu, la jupe n’y entre d’aucune façon : {usable} de laize sont utiles après lavage. Faites-la longue de {longest} au plus, ou prenez un tissu plus large.',
+      'Comme prévu, la jupe n’y entre d’aucune façon : {usable} de laize sont utiles après lavage. Faites-la longue de {longest}, le plus que permet ce tissu, ou prenez un tissu plus large.',
     'have.noRows':
       'Pas un seul rang du ruban habituel ne trouve place sur la plus longue. Prenez un ruban plus étroit, ou un coupon plus long.',
     'have.spoilt':
